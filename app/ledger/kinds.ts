@@ -1,0 +1,55 @@
+import { z } from "zod";
+import { baselineChoice, check, remeasureMark, replacement, stopRelease, voiding } from "./check.ts";
+import { id, name, reasonText } from "./fields.ts";
+import { adapter, gauge, operator, serviceEvent, spindle, storedPattern, works } from "./register.ts";
+
+/** A setting that affects a verdict and belongs to no record. */
+const setting = z.strictObject({ key: z.string().min(1).max(80), value: z.json() });
+
+/** A role given or taken, a restore, a merge: acts on the file itself. */
+const act = z.strictObject({ what: z.enum(["roleChanged", "restored", "merged", "pinSet"]), detail: z.string().max(500), operatorId: id.nullable() });
+
+const imported = z.strictObject({
+  importId: id,
+  fileName: z.string().max(260),
+  fileHash: z.string().regex(/^[0-9a-f]{64}$/),
+  entries: z.number().int().min(0),
+  reason: reasonText.optional(),
+});
+
+/** Kinds that later rooms fill (rounds, docking, proofs): their own schema refines the body. */
+const open = z.looseObject({ name: name.optional() });
+
+/**
+ * Every kind of ledger entry and what its body must be. The chain is over the whole entry, so a kind's
+ * schema may only grow by optional fields; a body once written must parse for ever.
+ */
+export const kinds = {
+  works,
+  spindle,
+  adapter,
+  gauge,
+  linePattern: storedPattern,
+  operator,
+  check,
+  serviceEvent,
+  void: voiding,
+  replacement,
+  stopRelease,
+  baselineChoice,
+  remeasureMark,
+  setting,
+  act,
+  import: imported,
+  reference: open,
+  dumpFormat: open,
+  proof: open,
+  adjustment: open,
+  plan: open,
+  round: open,
+  docking: open,
+  attachment: open,
+} as const;
+
+export type Kind = keyof typeof kinds;
+export type Body<K extends Kind> = z.infer<(typeof kinds)[K]>;
