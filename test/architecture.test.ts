@@ -48,18 +48,30 @@ function importsOf(room: string): Import[] {
     if (!entry.isFile() || !/\.tsx?$/.test(entry.name)) continue;
     const path = join(entry.parentPath, entry.name);
     const text = readFileSync(path, "utf8");
-    const pattern = /^(?:import|export)\s+(type\s+)?(?:[\s\S]*?\sfrom\s+)?["']([^"']+)["']|\bimport\(\s*["']([^"']+)["']\s*\)/gm;
+    const pattern =
+      /^(?:import|export)\s+(type\s+)?(?:[\s\S]*?\sfrom\s+)?["']([^"']+)["']|\bimport\(\s*["']([^"']+)["']\s*\)/gm;
     for (const m of text.matchAll(pattern)) {
-      found.push({ file: relative(root, path).split(sep).join("/"), specifier: m[2] ?? m[3] ?? "", typeOnly: m[1] !== undefined });
+      found.push({
+        file: relative(root, path).split(sep).join("/"),
+        specifier: m[2] ?? m[3] ?? "",
+        typeOnly: m[1] !== undefined,
+      });
     }
   }
   return found;
 }
 
 const all = rooms.flatMap(importsOf);
-const target = (i: Import) => relative(root, resolve(root, dirname(i.file), i.specifier)).split(sep).join("/");
+const target = (i: Import) =>
+  relative(root, resolve(root, dirname(i.file), i.specifier))
+    .split(sep)
+    .join("/");
 const isOwn = (i: Import) => i.specifier.startsWith(".");
-const packageOf = (s: string) => s.split("/").slice(0, s.startsWith("@") ? 2 : 1).join("/");
+const packageOf = (s: string) =>
+  s
+    .split("/")
+    .slice(0, s.startsWith("@") ? 2 : 1)
+    .join("/");
 const say = (i: Import) => `${i.file} -> ${i.specifier}`;
 
 describe("who may import whom", () => {
@@ -68,7 +80,9 @@ describe("who may import whom", () => {
   });
 
   it("keeps each top folder to its neighbours", () => {
-    const wrong = all.filter(isOwn).filter((i) => !mayImport[i.file.split("/")[0]!]!.includes(target(i).split("/")[0]!));
+    const wrong = all
+      .filter(isOwn)
+      .filter((i) => !mayImport[i.file.split("/")[0]!]!.includes(target(i).split("/")[0]!));
     expect(wrong.map(say)).toEqual([]);
   });
 
@@ -97,13 +111,20 @@ describe("who may import whom", () => {
 
   it("takes the contract into the renderer as types only", () => {
     const wrong = all.filter(
-      (i) => i.file.startsWith("renderer/") && /^app\/contract\/(methods|events)/.test(isOwn(i) ? target(i) : "") && !i.typeOnly,
+      (i) =>
+        i.file.startsWith("renderer/") &&
+        /^app\/contract\/(methods|events)/.test(isOwn(i) ? target(i) : "") &&
+        !i.typeOnly,
     );
     expect(wrong.map(say)).toEqual([]);
   });
 
   it("imports no index file and names every extension", () => {
-    const wrong = all.filter((i) => isOwn(i) && (/(^|\/)index(\.ts)?$/.test(i.specifier) || !/\.(tsx?|json|css|mjs|woff2?)(\?.*)?$/.test(i.specifier)));
+    const wrong = all.filter(
+      (i) =>
+        isOwn(i) &&
+        (/(^|\/)index(\.ts)?$/.test(i.specifier) || !/\.(tsx?|json|css|mjs|woff2?)(\?.*)?$/.test(i.specifier)),
+    );
     expect(wrong.map(say)).toEqual([]);
   });
 });

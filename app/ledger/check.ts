@@ -19,7 +19,9 @@ export const filedCycle = z.strictObject({
   peakIndex: z.number().int(),
   settledN: nullable,
   settledUncertaintyN: nullable,
-  settledWindow: z.strictObject({ fromIndex: z.number(), toIndex: z.number(), n: z.number(), effectiveN: z.number() }).nullable(),
+  settledWindow: z
+    .strictObject({ fromIndex: z.number(), toIndex: z.number(), n: z.number(), effectiveN: z.number() })
+    .nullable(),
   overshoot: nullable,
   riseTimeS: nullable,
   noiseN: nullable,
@@ -32,11 +34,24 @@ export const filedCycle = z.strictObject({
   /** Left out of the series by the user, and why; null when it counts. */
   dropped: z.strictObject({ reason: z.string().max(500) }).nullable(),
   /** SHA-256 of the waveform's bytes in the waveform table; null when none was kept. */
-  waveformHash: z.string().regex(/^[0-9a-f]{64}$/).nullable(),
+  waveformHash: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/)
+    .nullable(),
 });
 
 export const contribution = z.strictObject({
-  source: z.enum(["repeatability", "holdNoise", "resolution", "zero", "gaugeProof", "adapter", "temperature", "drift", "misalignment"]),
+  source: z.enum([
+    "repeatability",
+    "holdNoise",
+    "resolution",
+    "zero",
+    "gaugeProof",
+    "adapter",
+    "temperature",
+    "drift",
+    "misalignment",
+  ]),
   type: z.enum(["A", "B"]),
   distribution: z.enum(["normal", "rectangular", "triangular", "t"]),
   standardN: z.number().min(0),
@@ -66,10 +81,22 @@ export const reason = z.strictObject({
 });
 
 export const verdict = z.enum(["good", "watch", "act", "stop", "cannotTell"]);
-export const checkReason = z.enum(["routine", "baseline", "beforeService", "afterService", "afterCrash", "complaint", "other"]);
+export const checkReason = z.enum([
+  "routine",
+  "baseline",
+  "beforeService",
+  "afterService",
+  "afterCrash",
+  "complaint",
+  "other",
+]);
 
 /** Something said beside the verdict or before the series: a code, its figure or name, and the user's reason where one was asked. */
-export const remark = z.strictObject({ code: z.string().max(40), about: z.string().max(200).optional(), overriddenWith: z.string().max(500).optional() });
+export const remark = z.strictObject({
+  code: z.string().max(40),
+  about: z.string().max(200).optional(),
+  overriddenWith: z.string().max(500).optional(),
+});
 
 export const check = z.strictObject({
   checkId: id,
@@ -113,8 +140,12 @@ export const check = z.strictObject({
   rule: decisionRule,
   cautionDrop: fraction,
   actDrop: fraction,
-  baseline: z.strictObject({ checkId: id, valueN: z.number(), standardUncertaintyN: z.number(), correlation: z.number() }).nullable(),
-  previous: z.strictObject({ checkId: id, valueN: z.number(), standardUncertaintyN: z.number(), correlation: z.number() }).nullable(),
+  baseline: z
+    .strictObject({ checkId: id, valueN: z.number(), standardUncertaintyN: z.number(), correlation: z.number() })
+    .nullable(),
+  previous: z
+    .strictObject({ checkId: id, valueN: z.number(), standardUncertaintyN: z.number(), correlation: z.number() })
+    .nullable(),
   verdict,
   conformity: z.enum(["conforming", "nonConforming", "undecided"]),
   zone: z.enum(["pass", "conditionalPass", "conditionalFail", "fail"]).nullable(),
@@ -143,8 +174,17 @@ export const stopRelease = z.strictObject({
   operatorId: id,
   workOrder: z.string().max(80).nullable(),
 });
-export const baselineChoice = z.strictObject({ spindleId: id, checkId: id, reason: reasonText, operatorId: id.nullable() });
-export const remeasureMark = z.strictObject({ checkIds: z.array(id).max(10_000), reason: reasonText, operatorId: id.nullable() });
+export const baselineChoice = z.strictObject({
+  spindleId: id,
+  checkId: id,
+  reason: reasonText,
+  operatorId: id.nullable(),
+});
+export const remeasureMark = z.strictObject({
+  checkIds: z.array(id).max(10_000),
+  reason: reasonText,
+  operatorId: id.nullable(),
+});
 
 export type FiledCycle = z.infer<typeof filedCycle>;
 export type Check = z.infer<typeof check>;

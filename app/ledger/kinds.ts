@@ -7,7 +7,11 @@ import { adapter, gauge, operator, serviceEvent, spindle, storedPattern, works }
 const setting = z.strictObject({ key: z.string().min(1).max(80), value: z.json() });
 
 /** A role given or taken, a restore, a merge: acts on the file itself. */
-const act = z.strictObject({ what: z.enum(["roleChanged", "restored", "merged", "pinSet"]), detail: z.string().max(500), operatorId: id.nullable() });
+const act = z.strictObject({
+  what: z.enum(["roleChanged", "restored", "merged", "pinSet"]),
+  detail: z.string().max(500),
+  operatorId: id.nullable(),
+});
 
 const imported = z.strictObject({
   importId: id,

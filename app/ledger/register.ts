@@ -102,7 +102,11 @@ export const gauge = z.strictObject({
   dueOn: plainDate.optional(),
   /** How the PC knows it again when it is plugged in. */
   usb: z
-    .strictObject({ serialNumber: z.string().max(120).optional(), vendorId: z.string().max(8).optional(), productId: z.string().max(8).optional() })
+    .strictObject({
+      serialNumber: z.string().max(120).optional(),
+      vendorId: z.string().max(8).optional(),
+      productId: z.string().max(8).optional(),
+    })
     .optional(),
   note: note.optional(),
   state,

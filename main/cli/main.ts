@@ -43,7 +43,9 @@ export async function runCli(args: readonly string[], io: CommandIo): Promise<nu
       io.err(`holdfast ${name}: ${oneLine(cause.message)}\n`);
       return 2;
     }
-    io.err(`holdfast ${name}: a fault of the program: ${oneLine(cause instanceof Error ? (cause.stack ?? cause.message) : String(cause))}\n`);
+    io.err(
+      `holdfast ${name}: a fault of the program: ${oneLine(cause instanceof Error ? (cause.stack ?? cause.message) : String(cause))}\n`,
+    );
     return 1;
   }
 }

@@ -1,0 +1,39 @@
+import type { LinkView } from "./linkViews.ts";
+import type { JobView, PcSettings, ProgramView } from "./programViews.ts";
+import type { CheckRow, SpindleRow } from "./recordViews.ts";
+import type { CycleView, Draft, LiveView } from "./seriesViews.ts";
+
+/**
+ * A batch of live readings for figure and strip chart, already thinned to what a screen can show. Times in
+ * seconds from the stream's start; reading numbers when no rate is known. `forceN` is net of zero.
+ */
+export type ReadingsBatch = {
+  readonly t: readonly number[];
+  readonly forceN: readonly number[];
+  readonly timed: boolean;
+  readonly live: LiveView;
+};
+
+/** Everything the core says unasked: `noun.pastTense`. */
+export type Events = {
+  "readings.arrived": ReadingsBatch;
+  "link.changed": LinkView;
+  "cycle.closed": { readonly seriesId: string; readonly cycle: CycleView };
+  "draft.changed": Draft;
+  "check.filed": { readonly row: CheckRow; readonly spindle: SpindleRow; readonly undoUntilMs: number };
+  "spindle.changed": SpindleRow;
+  /** A list has changed: the page asks for it again when it shows it. */
+  "register.changed": { readonly what: "spindles" | "adapters" | "gauges" | "operators" | "works" | "patterns" };
+  "settings.changed": PcSettings;
+  "program.changed": ProgramView;
+  "job.progressed": JobView;
+  "job.finished": JobView;
+};
+
+export type EventName = keyof Events;
+/** Every push carries its number; a page that sees a gap asks for `state.snapshot`. */
+export type Push<E extends EventName = EventName> = {
+  readonly seq: number;
+  readonly event: E;
+  readonly data: Events[E];
+};

@@ -1,0 +1,114 @@
+import type { Check, Remark } from "../ledger/check.ts";
+import type { Adapter, Gauge, ServiceEvent, Spindle } from "../ledger/register.ts";
+import type { Trend } from "../trend/trendOf.ts";
+import type { Verdict } from "../verdict/Judgement.ts";
+
+/** Rows and pages of what is filed. */
+
+export type SpindleRow = {
+  readonly spindle: Spindle;
+  /** Undefined: never measured. */
+  readonly verdict: Verdict | undefined;
+  /** A `stop` that nobody has released. */
+  readonly stopped: boolean;
+  readonly last: CheckRow | undefined;
+  readonly checkCount: number;
+  readonly baselineN: number | undefined;
+  /** Up to 24 last values as fractions of the baseline, oldest first. */
+  readonly spark: readonly number[];
+  readonly dueOn: string | undefined;
+};
+
+export type CheckRow = {
+  readonly checkId: string;
+  readonly spindleId: string;
+  readonly measuredAtMs: number;
+  readonly valueN: number | undefined;
+  readonly expandedN: number | undefined;
+  readonly standardUncertaintyN: number | undefined;
+  readonly verdict: Verdict;
+  readonly basis: "settled" | "peak" | "typed";
+  readonly n: number;
+  readonly dropFromBaseline: number | undefined;
+  readonly dropFromPrevious: number | undefined;
+  readonly gaugeId: string | undefined;
+  readonly adapterId: string | undefined;
+  readonly operatorId: string | undefined;
+  readonly isBaseline: boolean;
+  /** Why the check no longer counts. */
+  readonly voided: { readonly reason: string } | undefined;
+};
+
+export type SpindlePage = {
+  readonly row: SpindleRow;
+  readonly checks: readonly CheckRow[];
+  readonly moreChecks: boolean;
+  readonly events: readonly ServiceEvent[];
+  readonly trend: Trend;
+  readonly stop: { readonly checkId: string; readonly sinceMs: number } | undefined;
+};
+
+export type CheckPage = {
+  readonly check: Check;
+  readonly row: CheckRow;
+  readonly hasWaveform: readonly string[];
+  readonly origin: string;
+  readonly seq: number;
+  readonly hash: string;
+  /** What today's limits and rule would say, when that differs from what was filed. */
+  readonly today: { readonly verdict: Verdict; readonly reasons: readonly Remark[] } | undefined;
+};
+
+/** Readings of one cycle; times in seconds from its own first reading, or reading numbers when no rate was known. */
+export type WaveformView = {
+  readonly cycleId: string;
+  readonly timed: boolean;
+  readonly t: readonly number[];
+  readonly forceN: readonly number[];
+};
+
+export type OperatorView = {
+  readonly operatorId: string;
+  readonly name: string;
+  readonly role: string;
+  readonly state: "inUse" | "retired";
+};
+export type GaugeRow = {
+  readonly gauge: Gauge;
+  readonly proofState: "none" | "current" | "pastDue";
+  readonly checkCount: number;
+};
+export type AdapterRow = {
+  readonly adapter: Adapter;
+  readonly proofState: "none" | "current" | "pastDue";
+  readonly checkCount: number;
+};
+
+export type FleetRow = {
+  readonly spindleId: string;
+  /** 1 is the first to do. */
+  readonly rank: number;
+  /** Probability of lying below the minimum at the next planned round; undefined when it cannot be told. */
+  readonly risk: number | undefined;
+  readonly forecast: {
+    readonly state: "crosses" | "already" | "notWithinTenYears" | "cannotTell";
+    readonly limit: "warning" | "minimum";
+    readonly atMs: number | undefined;
+    readonly lowMs: number | undefined;
+    readonly highMs: number | undefined;
+  };
+  /** Why it stands where it stands. */
+  readonly why: Remark;
+};
+
+/** Spindles that moved together since a date. */
+export type CommonMode = {
+  readonly by: "gauge" | "adapter";
+  readonly id: string;
+  readonly sinceMs: number;
+  readonly spindles: number;
+  /** Fraction, down is negative. */
+  readonly shift: number;
+};
+
+export type FleetView = { readonly rows: readonly FleetRow[]; readonly commonMode: readonly CommonMode[] };

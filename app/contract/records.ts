@@ -1,0 +1,66 @@
+import { z } from "zod";
+import { id, reasonText } from "../ledger/fields.ts";
+import type { ServiceEvent, Works } from "../ledger/register.ts";
+import { adapter, gauge, operator, serviceEvent, spindle, works } from "../ledger/register.ts";
+import { method, nothing } from "./method.ts";
+import type {
+  AdapterRow,
+  CheckPage,
+  CheckRow,
+  FleetView,
+  GaugeRow,
+  OperatorView,
+  SpindlePage,
+  SpindleRow,
+  WaveformView,
+} from "./recordViews.ts";
+
+/** Saving a record: without its id a new one is made; with it, the record is replaced as a whole. */
+const page = z.strictObject({
+  spindleId: id,
+  beforeMs: z.number().optional(),
+  limit: z.number().int().min(1).max(500),
+});
+
+/** Calls about what is kept: register, checks, services. */
+export const records = {
+  "works.save": method<Works>()(works),
+
+  "spindles.list": method<readonly SpindleRow[]>()(nothing),
+  /** Ranking, common-mode finding, forecasts of all spindles: worked out in a job, cached by ledger position. */
+  "spindles.fleet": method<FleetView>()(nothing),
+  "spindles.page": method<SpindlePage>()(
+    z.strictObject({ spindleId: id, xAxis: z.enum(["date", "counter"]).optional() }),
+  ),
+  "spindles.save": method<SpindleRow>()(spindle.extend({ spindleId: id.optional() })),
+
+  "adapters.list": method<readonly AdapterRow[]>()(nothing),
+  "adapters.save": method<AdapterRow>()(adapter.extend({ adapterId: id.optional() })),
+  "gauges.list": method<readonly GaugeRow[]>()(nothing),
+  "gauges.save": method<GaugeRow>()(gauge.extend({ gaugeId: id.optional() })),
+  "operators.list": method<readonly OperatorView[]>()(nothing),
+  "operators.save": method<OperatorView>()(
+    operator.extend({ operatorId: id.optional(), name: z.string().trim().min(1, "a name is needed").max(120) }),
+  ),
+
+  "checks.list": method<{ readonly rows: readonly CheckRow[]; readonly more: boolean }>()(page),
+  "checks.get": method<CheckPage>()(z.strictObject({ checkId: id })),
+  "checks.waveform": method<WaveformView>()(z.strictObject({ checkId: id, cycleId: id })),
+  "checks.void": method<SpindleRow>()(z.strictObject({ checkId: id, reason: reasonText, operatorId: id.optional() })),
+  /** Takes back the check just filed, within a minute, without being asked why. */
+  "checks.undo": method<SpindleRow>()(z.strictObject({ checkId: id })),
+
+  "baseline.choose": method<SpindleRow>()(
+    z.strictObject({ spindleId: id, checkId: id, reason: reasonText, operatorId: id.optional() }),
+  ),
+  "stop.release": method<SpindleRow>()(
+    z.strictObject({
+      spindleId: id,
+      checkId: id,
+      reason: reasonText,
+      operatorId: id,
+      workOrder: z.string().max(80).optional(),
+    }),
+  ),
+  "services.save": method<ServiceEvent>()(serviceEvent.extend({ eventId: id.optional() })),
+} as const;
