@@ -1,0 +1,73 @@
+import type { z } from "zod";
+import type { Entry } from "../../app/ledger/entry.ts";
+import type { Kind, kinds } from "../../app/ledger/kinds.ts";
+import type { Db } from "./db.ts";
+import type { StoreFault } from "./StoreError.ts";
+
+/** What is to be filed: a kind and its body, checked by the kind's schema. */
+export type EntryDraft = {
+  readonly [K in Kind]: { readonly kind: K; readonly body: z.input<(typeof kinds)[K]> };
+}[Kind];
+
+/** An entry as it now stands in the ledger. */
+export type FiledEntry = Entry & {
+  /** SHA-256 over the canonical form, lower-case hex. */
+  readonly hash: string;
+  /** Place in this data file, in order of arrival over all origins. */
+  readonly n: number;
+};
+
+/** A cycle's readings as `encodeWaveform` packed them when the cycle closed. */
+export type WaveformRow = {
+  readonly cycleId: string;
+  readonly bytes: Uint8Array;
+  /** SHA-256 of `bytes`, hex; the check's cycle carries the same. */
+  readonly hash: string;
+  readonly sampleCount: number;
+};
+
+export type AppendExtra = {
+  readonly waveforms?: readonly WaveformRow[];
+  /** Work on unchained tables (draft, operators' names) that must stand or fall with the entries. */
+  readonly alsoInTransaction?: (db: Db) => void;
+};
+
+/** One data file. Reading functions (`records/`) take `db`; all writing to the ledger goes through `append`. */
+export type Store = {
+  readonly path: string;
+  readonly demo: boolean;
+  readonly db: Db;
+  /** The chain this program continues; undefined when nothing may be written. */
+  readonly origin: string | undefined;
+  /** Why nothing can be written just now; undefined when it can. */
+  readonly refusal: { readonly code: StoreFault; readonly message: string } | undefined;
+  /**
+   * Files the batch in one transaction with one disk sync, then answers; on any throw nothing of it stands.
+   * @throws StoreError  `readOnly`, `damaged`, `full`, `busy`
+   * @throws ZodError  a body that is not what its kind asks for
+   */
+  append(batch: readonly EntryDraft[], extra?: AppendExtra): FiledEntry[];
+  /** Work on unchained tables alone (draft, names), in one transaction. Same refusals as `append`. */
+  write<T>(work: (db: Db) => T): T;
+  /** When the newest entry of any origin was made, by the clock of its PC; undefined in an empty file. */
+  lastEntryAtMs(): number | undefined;
+  /** A fresh UUIDv7 by the store's own clock. */
+  newId(): string;
+  /** From here on nothing is written: damage was found. */
+  refuse(code: StoreFault, message: string): void;
+  close(): void;
+};
+
+export type OpenOptions = {
+  readonly path: string;
+  /** Look, never write; enters beside a running program. Default false. */
+  readonly readOnly?: boolean;
+  /** Whether this is the demo's file. It is written into a new file and must match an old one. Default false. */
+  readonly demo?: boolean;
+  readonly now: () => number;
+  /** Minutes east of UTC at that instant, as the PC's clock shows them; default: this PC's. */
+  readonly offsetMinutes?: (ms: number) => number;
+  readonly newId?: () => string;
+  /** What tells this PC from another; default from host name and machine id. A file that comes from another PC starts a new origin. */
+  readonly machine?: string;
+};
