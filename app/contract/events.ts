@@ -17,6 +17,8 @@ export type ReadingsBatch = {
 /** Everything the core says unasked: `noun.pastTense`. */
 export type Events = {
   "readings.arrived": ReadingsBatch;
+  /** The first push after a page's token was taken: from here on it hears everything. Numbered like readings. */
+  "page.joined": null;
   "link.changed": LinkView;
   "cycle.closed": { readonly seriesId: string; readonly cycle: CycleView };
   "draft.changed": Draft;
@@ -31,7 +33,11 @@ export type Events = {
 };
 
 export type EventName = keyof Events;
-/** Every push carries its number; a page that sees a gap asks for `state.snapshot`. */
+/**
+ * Every push but readings (and `page.joined`) takes the next number, the same for all pages; a readings batch carries the number of the
+ * last such push before it, since batches are thinned for each page. A page that has seen `n` and meets a
+ * push over `n + 1`, or one of those two over `n`, has missed something and asks for `state.snapshot`.
+ */
 export type Push<E extends EventName = EventName> = {
   readonly seq: number;
   readonly event: E;

@@ -1,0 +1,45 @@
+import { appendFileSync, mkdirSync, renameSync, statSync } from "node:fs";
+import { join } from "node:path";
+
+/** Words for us, not for the operator: no names, no notes, no tokens go in. */
+export type Log = {
+  readonly info: (text: string) => void;
+  readonly warn: (text: string) => void;
+  readonly error: (text: string, cause?: unknown) => void;
+};
+
+const KEEP = 4; // files of half a megabyte each
+const MAX_BYTES = 512 * 1024;
+
+/** Writes `holdfast.log` in a folder and turns it over at half a megabyte. A log that cannot be written is let go: measuring goes on. */
+export function fileLog(folder: string, now: () => number): Log {
+  const path = join(folder, "holdfast.log");
+  const write = (level: string, text: string) => {
+    try {
+      mkdirSync(folder, { recursive: true, mode: 0o700 });
+      turnOver(path);
+      appendFileSync(path, `${new Date(now()).toISOString()} ${level} ${text}\n`, { mode: 0o600 });
+    } catch {
+      // Nowhere to say it.
+    }
+  };
+  return {
+    info: (text) => write("info", text),
+    warn: (text) => write("warn", text),
+    error: (text, cause) => write("error", cause === undefined ? text : `${text}: ${describe(cause)}`),
+  };
+}
+
+export const silentLog: Log = { info: () => undefined, warn: () => undefined, error: () => undefined };
+
+function describe(cause: unknown): string {
+  return cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
+}
+
+function turnOver(path: string): void {
+  if ((statSync(path, { throwIfNoEntry: false })?.size ?? 0) < MAX_BYTES) return;
+  for (let i = KEEP - 1; i >= 1; i -= 1) {
+    const from = i === 1 ? path : `${path}.${i - 1}`;
+    if (statSync(from, { throwIfNoEntry: false })) renameSync(from, `${path}.${i}`);
+  }
+}
