@@ -1,0 +1,101 @@
+/** Where cut lines go. The bytes are lent until the call returns. */
+export type LineReceiver = {
+  /** One non-empty line: `bytes[from]` to before `bytes[to]`, without its end. */
+  line(bytes: Uint8Array, from: number, to: number): void;
+  /** A line longer than the limit has ended; its bytes are gone. */
+  overlong(): void;
+};
+
+export type LineEnd = "CR" | "LF" | "ETX" | "any";
+
+/**
+ * Cuts byte chunks into lines, wherever the chunk borders fall, without making strings; a line that lies whole
+ * in its chunk is not even copied. A line longer than `maxLength` is dropped whole and counted: a port at the
+ * wrong baud rate sends no line ends and must not fill the memory. CR, LF and (with `fill`) NUL and DEL at the
+ * beginning of a line are no part of it. A cut-off last line is emitted by `end` only.
+ */
+export class LineSplitter {
+  dropped = 0;
+  readonly #kept: Uint8Array; // the beginning of a line whose end is in a later chunk
+  #length = 0; // bytes of it so far; beyond the limit: overlong, waiting for its end
+  readonly #first: number;
+  readonly #second: number; // the same as #first where only one byte ends a line
+  readonly #fill: boolean;
+
+  constructor(maxLength: number, end: LineEnd = "any", fill = false) {
+    if (!(maxLength >= 1)) throw new RangeError("maxLength must be at least one");
+    this.#kept = new Uint8Array(maxLength);
+    this.#first = end === "ETX" ? ETX : end === "LF" ? LF : CR;
+    this.#second = end === "any" ? LF : this.#first;
+    this.#fill = fill;
+  }
+
+  /** Takes the next chunk; hands on each line it completes. */
+  push(chunk: Uint8Array, receiver: LineReceiver): void {
+    const first = this.#first;
+    const second = this.#second;
+    const size = chunk.length;
+    let from = 0;
+    for (let at = 0; at < size; at += 1) {
+      const byte = chunk[at]!;
+      if (byte !== first && byte !== second) continue;
+      if (this.#length > 0) this.#finish(chunk, at, receiver);
+      else this.#pass(chunk, from, at, receiver);
+      from = at + 1;
+    }
+    if (from < size) this.#keep(chunk, from, size);
+  }
+
+  /** Hands on what has come since the last line end, for the end of a file. */
+  end(receiver: LineReceiver): void {
+    if (this.#length > 0) this.#finish(this.#kept, 0, receiver);
+  }
+
+  /** Forgets the line in work: its other part is lost. Answers whether there was one. */
+  forget(): boolean {
+    const had = this.#length > 0;
+    this.#length = 0;
+    return had;
+  }
+
+  #pass(bytes: Uint8Array, from: number, to: number, receiver: LineReceiver): void {
+    let start = from;
+    while (start < to && this.#skips(bytes[start]!)) start += 1;
+    if (start === to) return;
+    if (to - start > this.#kept.length) this.#drop(receiver);
+    else receiver.line(bytes, start, to);
+  }
+
+  #finish(chunk: Uint8Array, to: number, receiver: LineReceiver): void {
+    const length = this.#length + to;
+    if (length <= this.#kept.length) this.#kept.set(chunk.subarray(0, to), this.#length);
+    this.#length = 0;
+    if (length > this.#kept.length) this.#drop(receiver);
+    else receiver.line(this.#kept, 0, length);
+  }
+
+  #keep(chunk: Uint8Array, from: number, to: number): void {
+    let start = from;
+    if (this.#length === 0) while (start < to && this.#skips(chunk[start]!)) start += 1;
+    const length = this.#length + to - start;
+    // A plain loop: for the few bytes of a chunk it beats a call into `set`.
+    if (length <= this.#kept.length)
+      for (let i = start; i < to; i += 1) this.#kept[this.#length + i - start] = chunk[i]!;
+    this.#length = Math.min(length, this.#kept.length + 1); // a count that cannot overflow on a stream without ends
+  }
+
+  #drop(receiver: LineReceiver): void {
+    this.dropped += 1;
+    receiver.overlong();
+  }
+
+  #skips(byte: number): boolean {
+    return byte === CR || byte === LF || (this.#fill && (byte === NUL || byte === DEL));
+  }
+}
+
+const NUL = 0x00;
+const ETX = 0x03;
+const LF = 0x0a;
+const CR = 0x0d;
+const DEL = 0x7f;
