@@ -17,6 +17,19 @@ export type SettledWindow = {
   readonly effectiveN: number; // after autocorrelation
 };
 
+/** A stretch of rest: the indication of an unloaded gauge, or of a strained one (see `CycleFlag.notReleased`). */
+export type Rest = {
+  /** Robust mean of the quiet readings, as indicated. */
+  readonly indicationN: number;
+  /** Its standard uncertainty from its own scatter, autocorrelation counted. */
+  readonly standardN: number;
+  /** Middle of the readings it was taken from, in places of the stream and in seconds. */
+  readonly atIndex: number;
+  readonly atS: number | undefined;
+  /** How long the gauge had been at rest when the last of them came. */
+  readonly restedS: number | undefined;
+};
+
 /**
  * One clamping. Forces in newtons, net of zero unless the name says otherwise; times in seconds from the
  * stream's first line, undefined when neither stamp nor rate is known. Indices count the stream's places in
@@ -27,12 +40,19 @@ export type Cycle = {
   readonly endIndex: number;
   readonly startS: number | undefined;
   readonly endS: number | undefined;
+  /** With `overload` a lower bound: the greatest force the gauge still showed. */
   readonly peakN: number;
   readonly peakIndex: number;
   readonly settledN: number | undefined;
-  /** Standard uncertainty (k = 1) of the settled force from its own readings, autocorrelation counted. */
+  /**
+   * Standard uncertainty (k = 1) of the settled force from the scatter of its own readings and of the rest its zero
+   * came from, autocorrelation counted, the resolution where it hides the noise. Widened for few readings, so that
+   * 1.96 of it hold 95 %. Gauge, adapter and drift are not in it.
+   */
   readonly settledUncertaintyN: number | undefined;
   readonly settledWindow: SettledWindow | undefined;
+  readonly settledFromS: number | undefined;
+  readonly settledToS: number | undefined;
   /** (peak - settled) / settled, a fraction. */
   readonly overshoot: number | undefined;
   /** 10 % to 90 % of the force that arrived. */
@@ -45,7 +65,28 @@ export type Cycle = {
   /** Indications at rest, with sign; undefined where there was no rest. */
   readonly zeroBeforeN: number | undefined;
   readonly zeroAfterN: number | undefined;
-  /** The zero that was taken off the indications of this cycle. */
+  /** The zero that was taken off the indications of this cycle. Gross force = net + this. */
   readonly zeroN: number;
   readonly flags: readonly CycleFlag[];
+  /** The part of `settledUncertaintyN` that comes from the hold alone. */
+  readonly holdUncertaintyN: number | undefined;
+  /** The rests on both sides, true or strained; `zeroSeries` works on them. */
+  readonly restBefore: Rest | undefined;
+  readonly restAfter: Rest | undefined;
+};
+
+/**
+ * The readings of one cycle with some rest on both sides, as indicated (zero not taken off). A place without a
+ * reading is NaN, an overload line Infinity. In holds too long to keep, a stretch after the settled window is
+ * left out: `skipped` places are missing before `values[gapAt]`.
+ */
+export type Waveform = {
+  /** Place of `values[0]` in the stream. */
+  readonly fromIndex: number;
+  readonly values: Float64Array;
+  /** Seconds from the stream's first line; undefined: place over rate, or unknown. */
+  readonly times: Float64Array | undefined;
+  readonly rateHz: number | undefined;
+  readonly gapAt: number;
+  readonly skipped: number;
 };
