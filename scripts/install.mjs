@@ -32,10 +32,9 @@ export function install() {
     "--no-audit",
   ];
   const node = process.env.npm_node_execpath ?? process.execPath;
-  const done =
-    npm && npm.endsWith(".js")
-      ? spawnSync(inside ? node : process.execPath, [npm, ...args], { cwd: root, stdio: ["ignore", 2, 2] })
-      : spawnSync("npm", args, { cwd: root, stdio: ["ignore", 2, 2], shell: process.platform === "win32" });
+  const done = npm?.endsWith(".js")
+    ? spawnSync(inside ? node : process.execPath, [npm, ...args], { cwd: root, stdio: ["ignore", 2, 2] })
+    : spawnSync("npm", args, { cwd: root, stdio: ["ignore", 2, 2], shell: process.platform === "win32" });
   if (done.status !== 0) {
     process.stderr.write(
       "Holdfast: npm ci did not finish. Check the network and run the same command again; nothing else was changed.\n",
