@@ -4,6 +4,8 @@ import type { LinkProblem } from "./LinkProblem.ts";
 export type ByteSink = {
   /** The next bytes, never none. They are lent until the call returns: who keeps them copies them. */
   onBytes(chunk: Uint8Array): void;
+  /** A recording says that bytes are missing here: what comes next does not belong to what came before. */
+  onGap?(why: string): void;
   /**
    * Called once, after the last `onBytes`, unless `close` was called before. Undefined: the source came to
    * its own end (a file, standard input); else why the bytes stopped.

@@ -6,7 +6,13 @@ import type { SessionSettings } from "./SessionTypes.ts";
  * that is set does not disturb the order; the `wall` records tie them to the wall.
  */
 export type SpoolRecord =
-  | { readonly kind: "header"; readonly settings: SessionSettings; readonly part: number; readonly wallMs: number }
+  | {
+      readonly kind: "header";
+      readonly settings: SessionSettings;
+      readonly part: number;
+      readonly atMs: number;
+      readonly wallMs: number;
+    }
   | { readonly kind: "bytes"; readonly atMs: number; readonly bytes: Uint8Array }
   /** The link was lost or fell silent here: bytes before and after do not belong together. */
   | { readonly kind: "gap"; readonly atMs: number; readonly why: string; readonly lastedMs: number | undefined }
