@@ -3,6 +3,7 @@ import type { SerialSetting } from "../../app/contract/linkViews.ts";
 import type { ByteSink, ByteSource } from "./ByteSource.ts";
 import { LinkError } from "./LinkProblem.ts";
 import { serialProblem } from "./serialProblem.ts";
+import { vanishWatch } from "./vanishWatch.ts";
 
 export type SerialOptions = {
   readonly path: string;
@@ -35,6 +36,7 @@ export function serialSource(options: SerialOptions): ByteSource {
   let port: SerialPort | undefined;
   let opened = false;
   let closed = false;
+  let stopWatching = () => {};
 
   return {
     label: options.label ?? path,
@@ -52,7 +54,7 @@ export function serialSource(options: SerialOptions): ByteSource {
         await closePort(made);
         throw new LinkError("aborted", `opening ${path} was called off`);
       }
-      listen(made, path, sink, () => closed);
+      stopWatching = listen(made, path, sink, () => closed, options.binding === undefined);
     },
     write(bytes) {
       return new Promise((resolve, reject) => {
@@ -63,6 +65,7 @@ export function serialSource(options: SerialOptions): ByteSource {
     async close() {
       if (closed) return;
       closed = true;
+      stopWatching();
       if (port !== undefined) await closePort(port);
     },
   };
@@ -102,30 +105,34 @@ async function makePort({ path, setting, binding }: SerialOptions): Promise<Seri
   return port;
 }
 
-function listen(port: SerialPort, path: string, sink: ByteSink, isClosed: () => boolean): void {
+/** Answers how to stop watching. */
+function listen(
+  port: SerialPort,
+  path: string,
+  sink: ByteSink,
+  isClosed: () => boolean,
+  hasNode: boolean, // a driver handed in has none
+): () => void {
   let over = false;
   const end = () => {
-    if (over || isClosed()) return;
+    if (over) return;
     over = true;
-    sink.onClosed({
-      code: "portGone",
-      message: `${path} has gone: check plug and cable; it is taken up again when it comes back`,
-    });
+    callOff();
+    void closePort(port);
+    if (!isClosed()) sink.onClosed({ code: "portGone", message: `${path} has gone: check plug and cable` });
   };
   port.on("data", (chunk: Buffer) => {
     if (!over && !isClosed() && chunk.length > 0) sink.onBytes(chunk);
   });
   port.on("close", end);
-  // Some drivers answer a hang-up with no bytes instead of an error.
-  port.on("end", () => {
-    end();
-    if (port.isOpen) port.close(() => {});
-  });
+  port.on("end", end);
+  const callOff = hasNode ? vanishWatch(path, end) : () => {};
+  return callOff;
 }
 
 function closePort(port: SerialPort): Promise<void> {
   return new Promise((resolve) => {
-    if (!port.isOpen) resolve();
+    if (!port.isOpen || port.closing) resolve();
     else port.close(() => resolve()); // a port that vanished meanwhile is closed too
   });
 }
