@@ -1,0 +1,38 @@
+import type { Entry } from "../../../app/ledger/entry.ts";
+import type { Kind } from "../../../app/ledger/kinds.ts";
+import { type Db, prepared } from "../db.ts";
+import type { FiledEntry } from "../Store.ts";
+import { unpackEntry } from "./packEntry.ts";
+
+type Row = { n: number; hash: Buffer; length: number; packed: Buffer };
+
+/** The entry at place `n` of this file, as it was filed; undefined when there is none. */
+export function readEntry(db: Db, n: number): FiledEntry | undefined {
+  const row = prepared<Row>(db, "SELECT n, hash, length, packed FROM entry WHERE n = ?").get(n);
+  return row && toFiled(row);
+}
+
+/**
+ * All entries of one kind, oldest first. Cheap for every kind but `check`, of which there are many:
+ * those are read through their projection.
+ */
+export function entriesOfKind<K extends Exclude<Kind, "check">>(db: Db, kind: K): (FiledEntry & Entry<K>)[] {
+  const rows = prepared<Row>(
+    db,
+    "SELECT n, hash, length, packed FROM entry WHERE kind = ? AND kind <> 'check' ORDER BY n",
+  ).all(kind);
+  return rows.map((row) => toFiled(row) as FiledEntry & Entry<K>); // the WHERE clause has just chosen the kind
+}
+
+/** Every entry in the order it came to this file. Not to be interleaved with writing on the same connection. */
+export function* allEntries(db: Db): Generator<FiledEntry> {
+  for (const row of db.prepare<[], Row>("SELECT n, hash, length, packed FROM entry ORDER BY n").iterate()) {
+    yield toFiled(row);
+  }
+}
+
+function toFiled({ n, hash, length, packed }: Row): FiledEntry {
+  // Written by `appendEntries` or taken over by `mergeChain`, both after the schema had seen it.
+  const entry = JSON.parse(unpackEntry(packed, length).toString("utf8")) as Entry;
+  return { ...entry, hash: hash.toString("hex"), n };
+}

@@ -1,0 +1,166 @@
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync, statSync } from "node:fs";
+import { dirname, resolve } from "node:path";
+import Database from "better-sqlite3";
+import type { Db } from "./db.ts";
+import { faultOf, inPlainWords } from "./faults.ts";
+import { markFile, refuseStrangers } from "./fileMark.ts";
+import { damageAtOpening } from "./ledger/damageAtOpening.ts";
+import { ownOrigin, thisMachine } from "./ledger/ownOrigin.ts";
+import { takeLock } from "./lock.ts";
+import { migrate } from "./migrate.ts";
+import { steps } from "./migrations/steps.ts";
+import { networkShareOf } from "./networkShare.ts";
+import { OpenStore } from "./OpenStore.ts";
+import type { OpenOptions, Store } from "./Store.ts";
+import { StoreError } from "./StoreError.ts";
+
+/** How long a call waits for another connection of this program. The core must not stand still longer. */
+const WAIT_MS = 40;
+
+/**
+ * Opens a data file, for writing unless told otherwise; makes folder and file when they are not there. A damaged
+ * file, or one on a write-protected medium, opens for reading with the reason in `refusal`.
+ * @throws StoreError  `locked`, `newer`, `demoMismatch`, `networkShare`; `notFound` when reading only; `readOnly`
+ *   when a new file cannot be made; `damaged` when nothing in it can be read
+ */
+export function openStore(options: OpenOptions): Store {
+  const path = resolve(options.path);
+  const demo = options.demo ?? false;
+  if (options.readOnly === true) return openForReading(path, options, undefined);
+  try {
+    prepareFolder(path);
+    return openForWriting(path, demo, options);
+  } catch (cause) {
+    if (faultOf(cause) !== "readOnly") throw cause;
+    if (!existsSync(path)) throw new StoreError("readOnly", cannotMake(path), cause);
+    return openForReading(path, options, { code: "readOnly", message: writeProtected(path) });
+  }
+}
+
+/** A read-only connection for a job or a copy. `immutable`: a file nobody writes, as a backup is; leaves no traces. */
+export function openReader(path: string, immutable = false): Db {
+  const db = immutable
+    ? new Database(`file:${encodeURI(path).replace(/[?#]/g, encodeURIComponent)}?immutable=1`, { readonly: true })
+    : new Database(path, { readonly: true, fileMustExist: true, timeout: 2_000 });
+  db.pragma("cell_size_check = ON");
+  db.pragma("trusted_schema = OFF");
+  return db;
+}
+
+/** An empty store without a place, its schema the newest: where projections are rebuilt to be compared. */
+export function openScratch(): Db {
+  const db = new Database(""); // a temporary file of SQLite's own, gone with the connection
+  db.pragma("journal_mode = OFF");
+  db.pragma("synchronous = OFF");
+  migrate(db, steps, () => "");
+  db.pragma("foreign_keys = OFF"); // the projections stand here without their ledger
+  return db;
+}
+
+function openForWriting(path: string, demo: boolean, options: OpenOptions): Store {
+  const unlock = takeLock(openPrivately(`${path}.lock`), path);
+  try {
+    if (existsSync(path) && statSync(path).size > 0) peek(path, demo);
+    const db = inPlainWords(() => openWriter(path, demo));
+    const damage = damageAtOpening(db);
+    if (damage !== undefined) {
+      db.close();
+      unlock();
+      return openForReading(path, options, { code: "damaged", message: damage });
+    }
+    const machine = options.machine ?? thisMachine();
+    const origin = inPlainWords(() => ownOrigin(db, machine, options.now()));
+    return new OpenStore({ path, demo, db, origin, refusal: undefined, options, unlock });
+  } catch (cause) {
+    unlock();
+    throw cause;
+  }
+}
+
+function openWriter(path: string, demo: boolean): Db {
+  const db = openPrivately(path, WAIT_MS);
+  try {
+    db.pragma("journal_mode = WAL");
+    db.pragma("synchronous = FULL");
+    db.pragma("foreign_keys = ON");
+    db.pragma("trusted_schema = OFF");
+    db.pragma("cell_size_check = ON");
+    db.pragma("journal_size_limit = 8388608");
+    markFile(db, demo);
+    migrate(db, steps, (version) => `${path}.before-form-${version + 1}`);
+    return db;
+  } catch (cause) {
+    db.close();
+    throw cause;
+  }
+}
+
+function openForReading(path: string, options: OpenOptions, why: Store["refusal"]): Store {
+  if (!existsSync(path)) {
+    throw new StoreError("notFound", `There is no data file at ${path}. Check the name; nothing was made.`);
+  }
+  const db = inPlainWords(() => readable(path));
+  try {
+    refuseStrangers(db, path, options.demo ?? false);
+  } catch (cause) {
+    db.close();
+    throw cause;
+  }
+  const refusal = why ?? { code: "readOnly" as const, message: "The data file was opened for reading only." };
+  return new OpenStore({
+    path,
+    demo: options.demo ?? false,
+    db,
+    origin: undefined,
+    refusal,
+    options,
+    unlock: () => {},
+  });
+}
+
+/** On a medium that cannot be written, SQLite cannot lay its shared memory beside the file: then nobody else writes either. */
+function readable(path: string): Db {
+  try {
+    const db = openReader(path);
+    db.pragma("user_version"); // the file is first touched here
+    return db;
+  } catch (cause) {
+    if (!/^SQLITE_(CANTOPEN|READONLY)/.test(String((cause as { code?: unknown }).code))) throw cause;
+    return openReader(path, true);
+  }
+}
+
+/** A look before anything is touched: a file that is not ours to open stays as it is, to the byte. */
+function peek(path: string, demo: boolean): void {
+  const db = inPlainWords(() => readable(path));
+  try {
+    refuseStrangers(db, path, demo);
+  } finally {
+    db.close();
+  }
+}
+
+function prepareFolder(path: string): void {
+  const folder = dirname(path);
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  const share = networkShareOf(folder);
+  if (share === undefined) return;
+  throw new StoreError(
+    "networkShare",
+    `The data file ${path} lies on a network share (${share}). The database needs shared memory that only a disk of this computer ` +
+      "has, and two computers would damage it. Keep the data file on this computer; backups may go to the share.",
+  );
+}
+
+/** Only this user may read what lies here: the file is made with its rights before SQLite opens it. */
+function openPrivately(path: string, timeout = 0): Db {
+  if (!existsSync(path)) closeSync(openSync(path, "a", 0o600));
+  else if (process.platform !== "win32" && (statSync(path).mode & 0o077) !== 0) chmodSync(path, 0o600);
+  return new Database(path, { timeout });
+}
+
+const cannotMake = (path: string) =>
+  `A data file cannot be made at ${path}: this user may not write there. Choose another place with HOLDFAST_HOME, or give the right to write.`;
+
+const writeProtected = (path: string) =>
+  `The data file ${path} cannot be written: the file, its folder or its disk is write-protected. It was opened for reading.`;

@@ -1,0 +1,63 @@
+import { type Db, prepared } from "../db.ts";
+import { localDate } from "../localDate.ts";
+
+type Candidate = { n: number; measured_at_ms: number; offset_minutes: number; reason: string };
+type NewBaseline = { n: number; at: string };
+
+/**
+ * The check a spindle is compared with, as its place in this file, or undefined while there is none.
+ * A choice by hand holds until a later service asks for a new baseline. After such a service it is the first check
+ * measured after it; before any, the first check of all. Only checks that count and have a value can be one.
+ */
+export function baselineOf(
+  db: Db,
+  spindleId: string,
+  choices: readonly (readonly [number, number])[],
+): number | undefined {
+  const event = prepared<NewBaseline>(
+    db,
+    "SELECT n, at FROM service_event WHERE spindle_id = ? AND new_baseline = 1 ORDER BY at DESC, n DESC LIMIT 1",
+  ).get(spindleId);
+  const chosen = standingChoice(db, choices, event);
+  return chosen ?? firstCheck(db, spindleId, event);
+}
+
+/** The latest choice whose check still counts, unless the service came after it. */
+function standingChoice(
+  db: Db,
+  choices: readonly (readonly [number, number])[],
+  event: NewBaseline | undefined,
+): number | undefined {
+  for (const [actN, checkN] of choices.toReversed()) {
+    const check = prepared<Candidate>(
+      db,
+      `SELECT ${CANDIDATE} FROM check_row WHERE n = ? AND state = 'valid' AND value_n IS NOT NULL`,
+    ).get(checkN);
+    if (check === undefined) continue;
+    const stands = event === undefined || actN > event.n || isAfter(check, event);
+    return stands ? checkN : undefined;
+  }
+  return undefined;
+}
+
+function firstCheck(db: Db, spindleId: string, event: NewBaseline | undefined): number | undefined {
+  // A day's margin, since the event's date is a local one; `isAfter` decides.
+  const fromMs = event === undefined ? Number.MIN_SAFE_INTEGER : Date.parse(event.at) - 86_400_000;
+  const rows = prepared<Candidate>(
+    db,
+    `SELECT ${CANDIDATE} FROM check_row
+     WHERE spindle_id = ? AND measured_at_ms >= ? AND state = 'valid' AND value_n IS NOT NULL
+     ORDER BY measured_at_ms, n`,
+  ).iterate(spindleId, fromMs);
+  for (const row of rows) if (event === undefined || isAfter(row, event)) return row.n;
+  return undefined;
+}
+
+const CANDIDATE = "n, measured_at_ms, offset_minutes, reason";
+
+/** On the service's own day its reason tells, else the order of filing. */
+function isAfter(check: Candidate, event: NewBaseline): boolean {
+  const day = localDate(check.measured_at_ms, check.offset_minutes);
+  if (day !== event.at) return day > event.at;
+  return check.reason === "afterService" || (check.n > event.n && check.reason !== "beforeService");
+}

@@ -1,0 +1,19 @@
+import type { Body, Kind } from "../../../app/ledger/kinds.ts";
+import { type Db, prepared } from "../db.ts";
+
+/** Kinds of which the latest entry with an id is what holds. */
+export type RegisterKind = Extract<
+  Kind,
+  "works" | "spindle" | "adapter" | "gauge" | "linePattern" | "operator" | "setting"
+>;
+
+/** Everything of a kind as it stands now, by id. */
+export function registered<K extends RegisterKind>(db: Db, kind: K): Body<K>[] {
+  const bodies = prepared<string>(db, "SELECT body FROM register WHERE kind = ? ORDER BY id").pluck().all(kind);
+  return bodies.map((body) => JSON.parse(body) as Body<K>); // written from a body its schema had seen
+}
+
+export function registeredOne<K extends RegisterKind>(db: Db, kind: K, id: string): Body<K> | undefined {
+  const body = prepared<string>(db, "SELECT body FROM register WHERE kind = ? AND id = ?").pluck().get(kind, id);
+  return body === undefined ? undefined : (JSON.parse(body) as Body<K>); // as above
+}

@@ -1,0 +1,63 @@
+import type { Spindle, Works } from "../../../app/ledger/register.ts";
+import type { Db } from "../db.ts";
+import { allStatus, readStatus, type SpindleStatus } from "../projections/spindleStatus.ts";
+import type { CheckSummary } from "./checkSummary.ts";
+import { checkSummaryAt } from "./checks.ts";
+import { dueOn } from "./dueOn.ts";
+import { registered, registeredOne } from "./register.ts";
+import { readWorks } from "./works.ts";
+
+/** How one spindle is: the row of the list, and the head of its page. */
+export type SpindleStanding = {
+  readonly spindle: Spindle;
+  /** Checks that count. */
+  readonly checkCount: number;
+  readonly last: CheckSummary | undefined;
+  readonly baseline: CheckSummary | undefined;
+  /** Of the last value, as a fraction, down is positive; against the baseline that holds now. */
+  readonly dropFromBaseline: number | undefined;
+  /** A verdict `stop` that nobody has released, since the check that first gave it. */
+  readonly stop: { readonly checkId: string; readonly sinceMs: number } | undefined;
+  /** Up to 24 last values, oldest first. */
+  readonly recent: readonly { readonly measuredAtMs: number; readonly valueN: number }[];
+  /** Plain date in the works' time zone; undefined: never measured, or no interval is set. */
+  readonly dueOn: string | undefined;
+};
+
+/** All spindles, retired ones too, by id. The work grows with the spindles, not with their checks. */
+export function spindleList(db: Db): SpindleStanding[] {
+  const works = readWorks(db);
+  const status = new Map(allStatus(db).map((s) => [s.spindle_id, s]));
+  return registered(db, "spindle").map((spindle) => standing(db, spindle, works, status.get(spindle.spindleId)));
+}
+
+export function readSpindle(db: Db, spindleId: string): SpindleStanding | undefined {
+  const spindle = registeredOne(db, "spindle", spindleId);
+  return spindle && standing(db, spindle, readWorks(db), readStatus(db, spindleId));
+}
+
+function standing(
+  db: Db,
+  spindle: Spindle,
+  works: Works | undefined,
+  status: SpindleStatus | undefined,
+): SpindleStanding {
+  const at = (place: number | null | undefined) => (place == null ? undefined : checkSummaryAt(db, place));
+  const last = at(status?.last_n);
+  const baseline = at(status?.baseline_n);
+  const stop = at(status?.stop_n);
+  return {
+    spindle,
+    checkCount: status?.check_count ?? 0,
+    last,
+    baseline,
+    dropFromBaseline: dropBetween(baseline?.valueN, last?.valueN),
+    stop: stop && { checkId: stop.checkId, sinceMs: stop.measuredAtMs },
+    recent: (status?.recent ?? []).map(([measuredAtMs, valueN]) => ({ measuredAtMs, valueN })),
+    dueOn: dueOn(last, spindle.intervalDays ?? works?.intervalDays, works?.timeZone),
+  };
+}
+
+function dropBetween(fromN: number | undefined, toN: number | undefined): number | undefined {
+  return fromN === undefined || toN === undefined || fromN === 0 ? undefined : (fromN - toN) / fromN;
+}
