@@ -1,0 +1,38 @@
+import type { ButtonHTMLAttributes, ReactNode } from "react";
+import "./button.css";
+
+export type ButtonProps = Omit<ButtonHTMLAttributes<HTMLButtonElement>, "type" | "className"> & {
+  readonly children: ReactNode;
+  /** `main`: the one act of the screen. `plain`: beside it. `quiet`: words only. */
+  readonly kind?: "main" | "plain" | "quiet";
+  /** The key that does the same, shown beside the words. */
+  readonly keyHint?: string | undefined;
+  readonly type?: "button" | "submit";
+  /** In work: it stays where it is and does nothing more. */
+  readonly busy?: boolean;
+};
+
+/**
+ * A button says what it will do. Pressed with a pointer it does not take the focus, so that the space bar or a footswitch pressed
+ * next means the screen's own act and not this button a second time.
+ */
+export function Button({ children, kind = "plain", keyHint, type = "button", busy = false, ...rest }: ButtonProps) {
+  return (
+    <button
+      {...rest}
+      type={type}
+      className={`button ${kind}`}
+      aria-disabled={busy || undefined}
+      aria-keyshortcuts={keyHint}
+      onMouseDown={(event) => event.preventDefault()}
+      onClick={busy ? undefined : rest.onClick}
+    >
+      <span>{children}</span>
+      {keyHint !== undefined && (
+        <span className="key" aria-hidden="true">
+          {keyHint}
+        </span>
+      )}
+    </button>
+  );
+}
