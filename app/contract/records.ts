@@ -15,14 +15,14 @@ import type {
   WaveformView,
 } from "./recordViews.ts";
 
-/** Saving a record: without its id a new one is made; with it, the record is replaced as a whole. */
+/** A page of a spindle's checks, newest first; `after` is the last check of the page before. */
 const page = z.strictObject({
   spindleId: id,
-  beforeMs: z.number().optional(),
+  after: id.optional(),
   limit: z.number().int().min(1).max(500),
 });
 
-/** Calls about what is kept: register, checks, services. */
+/** Calls about what is kept. A record saved without its id is new; with it, it is replaced as a whole. */
 export const records = {
   "works.save": method<Works>()(works),
 

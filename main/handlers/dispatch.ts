@@ -1,6 +1,7 @@
 import { type Handlers, type MethodName, methods } from "../../app/contract/methods.ts";
-import { AppError, type ErrorCode, type Failure, type Result } from "../../app/contract/result.ts";
+import type { ErrorCode, Result } from "../../app/contract/result.ts";
 import type { Log } from "../log.ts";
+import { faultOfCause } from "./faultOfCause.ts";
 
 /**
  * The one door into the services. Both hosts call it; neither knows a method by name. It never throws:
@@ -14,7 +15,7 @@ export async function dispatch(handlers: Handlers, name: unknown, raw: unknown, 
   const input = methods[method].input.safeParse(raw ?? {});
   if (!input.success) {
     const issue = input.error.issues[0]!;
-    return failure("invalid", issue.message, { field: issue.path.map(String).join(".") });
+    return failure("invalid", issue.message, issue.path.map(String).join("."));
   }
   // The schema has vouched for the input; the compiler cannot pair handler and input by name.
   const handle = handlers[method] as (input: unknown) => unknown;
@@ -22,7 +23,8 @@ export async function dispatch(handlers: Handlers, name: unknown, raw: unknown, 
   try {
     return { ok: true, value: (await handle(input.data)) ?? null };
   } catch (cause) {
-    if (cause instanceof AppError) return failure(cause.code, cause.message, cause);
+    const known = faultOfCause(cause);
+    if (known !== undefined) return { ok: false, error: known };
     log.error(`${name} failed`, cause);
     return failure(
       "internal",
@@ -34,16 +36,6 @@ export async function dispatch(handlers: Handlers, name: unknown, raw: unknown, 
   }
 }
 
-function failure(
-  code: ErrorCode,
-  message: string,
-  more: { key?: string | undefined; field?: string | undefined } = {},
-): Result<never> {
-  const error: Failure = {
-    code,
-    message,
-    ...(more.key === undefined ? {} : { key: more.key }),
-    ...(more.field === undefined ? {} : { field: more.field }),
-  };
-  return { ok: false, error };
+function failure(code: ErrorCode, message: string, field?: string): Result<never> {
+  return { ok: false, error: { code, message, ...(field === undefined ? {} : { field }) } };
 }

@@ -1,0 +1,26 @@
+import type { Works } from "../../app/ledger/register.ts";
+import type { Bench } from "../bench/Bench.ts";
+import type { Series } from "../bench/Series.ts";
+import type { PushHub } from "../host/PushHub.ts";
+import type { Jobs } from "../jobs/Jobs.ts";
+import type { Log } from "../log.ts";
+import type { PcSettingsFile } from "../store/pcSettings.ts";
+import type { Store } from "../store/Store.ts";
+
+/** What the handlers stand on: built once by `services.ts`, one for each open data file. */
+export type Context = {
+  readonly store: Store;
+  readonly hub: PushHub;
+  readonly bench: Bench;
+  readonly series: Series;
+  readonly jobs: Jobs;
+  readonly settings: PcSettingsFile;
+  readonly log: Log;
+  readonly now: () => number;
+  readonly version: string;
+  readonly host: "electron" | "loopback";
+  /** The works as described, or the plain defaults of a new file. */
+  readonly works: () => Works;
+  /** Closes this data file and opens the demo's, or the user's own again. */
+  readonly openOther: (demo: boolean) => Promise<void>;
+};

@@ -1,0 +1,36 @@
+import { ZodError } from "zod";
+import { AppError, type ErrorCode, type Failure } from "../../app/contract/result.ts";
+import { LinkError } from "../link/LinkProblem.ts";
+import { StoreError, type StoreFault } from "../store/StoreError.ts";
+
+const ofStore: Readonly<Record<StoreFault, ErrorCode>> = {
+  full: "diskFull",
+  readOnly: "readOnly",
+  damaged: "damaged",
+  notFound: "notFound",
+  locked: "conflict",
+  busy: "conflict",
+  conflict: "conflict",
+  newer: "refused",
+  networkShare: "refused",
+  demoMismatch: "refused",
+};
+
+/** What a room refused, as it crosses the border; undefined for a fault of the program, which goes to the log. */
+export function faultOfCause(cause: unknown): Failure | undefined {
+  if (cause instanceof AppError) {
+    return {
+      code: cause.code,
+      message: cause.message,
+      ...(cause.key === undefined ? {} : { key: cause.key }),
+      ...(cause.field === undefined ? {} : { field: cause.field }),
+    };
+  }
+  if (cause instanceof StoreError) return { code: ofStore[cause.code], message: cause.message, key: `store.${cause.code}` };
+  if (cause instanceof LinkError) return { code: "link", message: cause.message, key: `link.${cause.code}` };
+  if (cause instanceof ZodError) {
+    const issue = cause.issues[0];
+    return { code: "invalid", message: issue?.message ?? "The record is not complete.", field: issue?.path.map(String).join(".") ?? "" };
+  }
+  return undefined;
+}
