@@ -5,8 +5,8 @@ import { install, isInstalled, modernNode, root } from "./install.mjs";
 
 /** Task -> the program Node 24 runs for it, and its first arguments. */
 const tasks = {
-  start: ["main/cli/main.ts", "open"],
-  demo: ["main/cli/main.ts", "demo"],
+  start: ["scripts/launch.ts"],
+  demo: ["scripts/launch.ts", "--demo"],
   cli: ["main/cli/main.ts"],
   test: ["scripts/test.ts"],
   check: ["scripts/check.ts"],

@@ -76,7 +76,8 @@ export class Series {
 
   describe({ seriesId, ...said }: Parsed<"series.describe">): Draft {
     const state = this.#mine(seriesId);
-    const given = <T>(value: T | null | undefined, old: T | undefined) => (value === undefined ? old : (value ?? undefined));
+    const given = <T>(value: T | null | undefined, old: T | undefined) =>
+      value === undefined ? old : (value ?? undefined);
     return this.#change({
       reason: said.reason ?? state.reason,
       spindleWarm: given(said.spindleWarm, state.spindleWarm),
@@ -89,13 +90,17 @@ export class Series {
 
   drop({ seriesId, cycleId, dropped }: Parsed<"series.drop">): Draft {
     const { cycles } = this.#mine(seriesId);
-    if (!cycles.some((c) => c.cycleId === cycleId)) throw new AppError("notFound", "This cycle is not part of the series.");
-    return this.#change({ cycles: cycles.map((c) => (c.cycleId === cycleId ? { ...c, dropped: dropped ?? undefined } : c)) });
+    if (!cycles.some((c) => c.cycleId === cycleId))
+      throw new AppError("notFound", "This cycle is not part of the series.");
+    return this.#change({
+      cycles: cycles.map((c) => (c.cycleId === cycleId ? { ...c, dropped: dropped ?? undefined } : c)),
+    });
   }
 
   takeAgain({ seriesId }: Parsed<"series.takeAgain">): Draft {
     const last = this.#mine(seriesId).cycles.findLast((c) => c.dropped === undefined);
-    if (last === undefined) throw new AppError("refused", "There is no cycle to take again. Clamp first.", { key: "nothingToRetake" });
+    if (last === undefined)
+      throw new AppError("refused", "There is no cycle to take again. Clamp first.", { key: "nothingToRetake" });
     return this.drop({ seriesId, cycleId: last.cycleId, dropped: { reason: "taken again" } });
   }
 
@@ -104,7 +109,9 @@ export class Series {
     const warning = this.#formed.warnings.find((w) => w.code === code);
     if (warning === undefined) throw new AppError("notFound", "This warning does not stand any more.");
     if (warning.weight === "block") {
-      throw new AppError("refused", "This cannot be overridden: it would put someone or the gauge in danger.", { key: "overrideRefused" });
+      throw new AppError("refused", "This cannot be overridden: it would put someone or the gauge in danger.", {
+        key: "overrideRefused",
+      });
     }
     return this.#change({ overrides: { ...overrides, [code]: reason } });
   }
@@ -113,9 +120,15 @@ export class Series {
     this.#mine(seriesId);
     if (text === null) return this.#change({ typed: undefined });
     const force = parseForce(text);
-    if (force.kind === "bare") throw new AppError("invalid", "Which unit? Write it behind the number, such as 17.92 kN.", { key: "force.bare", field: "text" });
-    if (force.kind !== "force") throw new AppError("invalid", force.reason, { key: `force.${force.kind}`, field: "text" });
-    if (!(force.forceN > 0)) throw new AppError("invalid", "A clamping force is above zero.", { key: "force.notPositive", field: "text" });
+    if (force.kind === "bare")
+      throw new AppError("invalid", "Which unit? Write it behind the number, such as 17.92 kN.", {
+        key: "force.bare",
+        field: "text",
+      });
+    if (force.kind !== "force")
+      throw new AppError("invalid", force.reason, { key: `force.${force.kind}`, field: "text" });
+    if (!(force.forceN > 0))
+      throw new AppError("invalid", "A clamping force is above zero.", { key: "force.notPositive", field: "text" });
     return this.#change({ typed: { valueN: force.forceN, text, unit: force.unit } });
   }
 
@@ -133,7 +146,11 @@ export class Series {
   }
 
   /** A closed cycle of a session. Cycles that began before the series did are another's. */
-  addCycle(sessionId: string, cycle: Cycle, pack: (cycleId: string) => Promise<WaveformRow | undefined>): DraftCycle | undefined {
+  addCycle(
+    sessionId: string,
+    cycle: Cycle,
+    pack: (cycleId: string) => Promise<WaveformRow | undefined>,
+  ): DraftCycle | undefined {
     const session = this.#state.sessions.find((s) => s.sessionId === sessionId);
     if (session !== undefined && cycle.startIndex < session.fromIndex) return undefined;
     const known = this.#state.cycles.find((c) => c.sessionId === sessionId && c.cycle.startIndex === cycle.startIndex);
@@ -151,7 +168,9 @@ export class Series {
 
   gap(sessionId: string, atS: number | undefined): void {
     if (atS === undefined) return;
-    const sessions = this.#state.sessions.map((s) => (s.sessionId === sessionId ? { ...s, gapsS: [...s.gapsS, atS] } : s));
+    const sessions = this.#state.sessions.map((s) =>
+      s.sessionId === sessionId ? { ...s, gapsS: [...s.gapsS, atS] } : s,
+    );
     this.#change({ sessions });
   }
 
@@ -168,7 +187,11 @@ export class Series {
   /** The state, when the caller means the series that is in work. */
   #mine(seriesId: string): DraftState {
     if (seriesId === this.#state.seriesId) return this.#state;
-    throw new AppError("conflict", "This series was filed or cleared on another page meanwhile. Look at what is shown now.", { key: "seriesGone" });
+    throw new AppError(
+      "conflict",
+      "This series was filed or cleared on another page meanwhile. Look at what is shown now.",
+      { key: "seriesGone" },
+    );
   }
 
   #change(part: Partial<DraftState>): Draft {

@@ -1,4 +1,5 @@
 import { type Command, type CommandIo, UsageError } from "./Command.ts";
+import { processIo } from "./processIo.ts";
 
 /** Loaded only when called: `convert` need not wait for the database. */
 const commands: Readonly<Record<string, () => Promise<{ readonly command: Command }>>> = {
@@ -59,17 +60,4 @@ async function helpText(): Promise<string> {
 
 const oneLine = (text: string) => text.replace(/\s*\n\s*/g, " | ");
 
-if (import.meta.main) {
-  const stop = new AbortController();
-  process.once("SIGINT", () => stop.abort());
-  process.once("SIGTERM", () => stop.abort());
-  // A reader that stops early (`| head`) is no fault of ours.
-  process.stdout.on("error", (cause: NodeJS.ErrnoException) => process.exit(cause.code === "EPIPE" ? 0 : 1));
-  process.exitCode = await runCli(process.argv.slice(2), {
-    stdin: process.stdin,
-    out: (text) => process.stdout.write(text),
-    err: (text) => process.stderr.write(text),
-    env: process.env,
-    signal: stop.signal,
-  });
-}
+if (import.meta.main) process.exitCode = await runCli(process.argv.slice(2), processIo());

@@ -35,7 +35,8 @@ export function checkHandlers(context: Context): Part {
 
   const end = (checkId: string, reason: string, operatorId: string | null): SpindleRow => {
     const { summary } = found(checkId);
-    if (summary.voided !== undefined) throw new AppError("conflict", "This check does not count any more already.", { key: "alreadyVoid" });
+    if (summary.voided !== undefined)
+      throw new AppError("conflict", "This check does not count any more already.", { key: "alreadyVoid" });
     store.append([{ kind: "void", body: { checkId, reason, operatorId } }]);
     context.bench.undo.forget(checkId);
     return told(summary.spindleId);
@@ -43,17 +44,24 @@ export function checkHandlers(context: Context): Part {
 
   const found = (checkId: string): FiledCheck => {
     const check = readCheck(store.db, checkId);
-    if (check === undefined) throw new AppError("notFound", "There is no such check in this data file.", { key: "noCheck" });
+    if (check === undefined)
+      throw new AppError("notFound", "There is no such check in this data file.", { key: "noCheck" });
     return check;
   };
 
   const knownSpindle = (spindleId: string) => {
-    if (readSpindle(store.db, spindleId) === undefined) throw new AppError("notFound", "There is no such spindle in this data file.", { key: "noSpindle" });
+    if (readSpindle(store.db, spindleId) === undefined)
+      throw new AppError("notFound", "There is no such spindle in this data file.", { key: "noSpindle" });
   };
 
   return {
     "checks.list": ({ spindleId, after, limit }) => {
-      const rows = checkPage(store.db, spindleId, limit + 1, after === undefined ? undefined : mark(checkSummary(store.db, after)));
+      const rows = checkPage(
+        store.db,
+        spindleId,
+        limit + 1,
+        after === undefined ? undefined : mark(checkSummary(store.db, after)),
+      );
       return { rows: rows.slice(0, limit).map(toCheckRow), more: rows.length > limit };
     },
 
@@ -78,10 +86,16 @@ export function checkHandlers(context: Context): Part {
       const cycle = check.cycles.find((c) => c.cycleId === cycleId);
       const row = cycle && readWaveform(store.db, cycleId);
       if (cycle === undefined || row === undefined) {
-        throw new AppError("notFound", "No readings were kept of this cycle; its figures are all there is.", { key: "noWaveform" });
+        throw new AppError("notFound", "No readings were kept of this cycle; its figures are all there is.", {
+          key: "noWaveform",
+        });
       }
       if (row.hash !== cycle.waveformHash) {
-        throw new AppError("damaged", "The readings of this cycle are not those that were filed with the check. The figures of the check stand.", { key: "waveformDamaged" });
+        throw new AppError(
+          "damaged",
+          "The readings of this cycle are not those that were filed with the check. The figures of the check stand.",
+          { key: "waveformDamaged" },
+        );
       }
       return waveformView(cycleId, decodeWaveform(row.bytes), cycle.zeroN);
     },
@@ -90,13 +104,16 @@ export function checkHandlers(context: Context): Part {
 
     "checks.undo": ({ checkId }) => {
       if (!context.bench.undo.allows(checkId)) {
-        throw new AppError("refused", "The minute is over. Void the check on the spindle's page, with the reason.", { key: "undoOver" });
+        throw new AppError("refused", "The minute is over. Void the check on the spindle's page, with the reason.", {
+          key: "undoOver",
+        });
       }
       return end(checkId, "taken back within a minute of filing", found(checkId).check.operatorId);
     },
 
     "baseline.choose": ({ spindleId, checkId, reason, operatorId }) => {
-      if (found(checkId).summary.spindleId !== spindleId) throw new AppError("invalid", "This check belongs to another spindle.");
+      if (found(checkId).summary.spindleId !== spindleId)
+        throw new AppError("invalid", "This check belongs to another spindle.");
       store.append([{ kind: "baselineChoice", body: { spindleId, checkId, reason, operatorId: operatorId ?? null } }]);
       return told(spindleId);
     },
@@ -107,12 +124,20 @@ export function checkHandlers(context: Context): Part {
       if (stop === undefined) throw new AppError("refused", "No stop stands on this spindle.", { key: "noStop" });
       const proof = found(checkId).summary;
       if (proof.spindleId !== spindleId || proof.measuredAtMs <= stop.sinceMs || proof.voided !== undefined) {
-        throw new AppError("refused", "A stop is released with a check made after it. Measure this spindle again first.", { key: "stopNeedsCheck" });
+        throw new AppError(
+          "refused",
+          "A stop is released with a check made after it. Measure this spindle again first.",
+          { key: "stopNeedsCheck" },
+        );
       }
       if (proof.verdict === "stop") {
-        throw new AppError("refused", "The newest check says stop as well. The spindle is not to be used.", { key: "stopStands" });
+        throw new AppError("refused", "The newest check says stop as well. The spindle is not to be used.", {
+          key: "stopStands",
+        });
       }
-      store.append([{ kind: "stopRelease", body: { spindleId, checkId, reason, operatorId, workOrder: workOrder ?? null } }]);
+      store.append([
+        { kind: "stopRelease", body: { spindleId, checkId, reason, operatorId, workOrder: workOrder ?? null } },
+      ]);
       return told(spindleId);
     },
 

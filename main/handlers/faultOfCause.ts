@@ -26,11 +26,16 @@ export function faultOfCause(cause: unknown): Failure | undefined {
       ...(cause.field === undefined ? {} : { field: cause.field }),
     };
   }
-  if (cause instanceof StoreError) return { code: ofStore[cause.code], message: cause.message, key: `store.${cause.code}` };
+  if (cause instanceof StoreError)
+    return { code: ofStore[cause.code], message: cause.message, key: `store.${cause.code}` };
   if (cause instanceof LinkError) return { code: "link", message: cause.message, key: `link.${cause.code}` };
   if (cause instanceof ZodError) {
     const issue = cause.issues[0];
-    return { code: "invalid", message: issue?.message ?? "The record is not complete.", field: issue?.path.map(String).join(".") ?? "" };
+    return {
+      code: "invalid",
+      message: issue?.message ?? "The record is not complete.",
+      field: issue?.path.map(String).join(".") ?? "",
+    };
   }
   return undefined;
 }

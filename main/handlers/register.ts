@@ -108,7 +108,12 @@ function refuseTwin(others: readonly Twin[], one: Twin, field: string, message: 
   }
 }
 
-type Tool = { readonly id: string; readonly state: string; readonly name: string; readonly serial?: string | undefined };
+type Tool = {
+  readonly id: string;
+  readonly state: string;
+  readonly name: string;
+  readonly serial?: string | undefined;
+};
 
 function refuseTwins(others: readonly Tool[], one: Tool, what: string): void {
   const by = (t: Tool, label: string): Twin => ({ id: t.id, state: t.state, label });
@@ -130,5 +135,8 @@ function refuseTwins(others: readonly Tool[], one: Tool, what: string): void {
 /** First letters of the first and last word of a name: what is shown when names are hidden. */
 function initialsOf(name: string): string {
   const words = name.trim().split(/\s+/);
-  return [...new Set([words[0], words.at(-1)])].map((word) => [...(word ?? "")][0] ?? "").join("").toLocaleUpperCase();
+  return [...new Set([words[0], words.at(-1)])]
+    .map((word) => [...(word ?? "")][0] ?? "")
+    .join("")
+    .toLocaleUpperCase();
 }

@@ -7,7 +7,15 @@ import type { SpindleStanding } from "../store/records/spindles.ts";
 /** What the store says, in the shapes pages get. */
 
 export function toCheckRow(summary: CheckSummary): CheckRow {
-  const { place: _place, offsetMinutes: _offset, source: _source, reason: _reason, remeasure: _remeasure, voided, ...row } = summary;
+  const {
+    place: _place,
+    offsetMinutes: _offset,
+    source: _source,
+    reason: _reason,
+    remeasure: _remeasure,
+    voided,
+    ...row
+  } = summary;
   return { ...row, voided: voided && { reason: voided.reason } };
 }
 
