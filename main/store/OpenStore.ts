@@ -3,6 +3,7 @@ import { prepared } from "./db.ts";
 import { faultOf, inPlainWords } from "./faults.ts";
 import { refuseWhenFull } from "./freeSpace.ts";
 import { appendEntries, checkDrafts, type Origin } from "./ledger/appendEntries.ts";
+import { readEntry } from "./ledger/readEntry.ts";
 import { insertWaveform } from "./records/waveforms.ts";
 import type { AppendExtra, EntryDraft, FiledEntry, OpenOptions, Store } from "./Store.ts";
 import { StoreError, type StoreFault } from "./StoreError.ts";
@@ -67,7 +68,9 @@ export class OpenStore implements Store {
   }
 
   lastEntryAtMs(): number | undefined {
-    return prepared<number>(this.db, "SELECT at_ms FROM entry ORDER BY n DESC LIMIT 1").pluck().get();
+    const n = prepared<number | null>(this.db, "SELECT max(n) FROM entry").pluck().get();
+    const last = n == null ? undefined : readEntry(this.db, n);
+    return last && Date.parse(last.at);
   }
 
   newId(): string {

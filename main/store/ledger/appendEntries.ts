@@ -30,7 +30,7 @@ export function appendEntries(db: Db, origin: Origin, drafts: readonly CheckedDr
     const entry: Entry = { v: 1, origin: origin.origin, seq, id: stamp.newId(), kind, at, offsetMinutes, prev, body };
     const sealed = sealEntry(entry, sha256);
     prev = sealed.hash;
-    const n = insertEntry(db, origin.n, sealed, stamp.atMs);
+    const n = insertEntry(db, origin.n, sealed);
     applyEntry(db, entry, n);
     return { ...entry, hash: sealed.hash, n };
   });
@@ -46,11 +46,11 @@ export function headOf(db: Db, originN: number): { readonly seq: number; readonl
 }
 
 /** @returns  the entry's place in this file */
-export function insertEntry(db: Db, originN: number, { entry, text, hash: hex }: SealedEntry, atMs: number): number {
+export function insertEntry(db: Db, originN: number, { entry, text, hash: hex }: SealedEntry): number {
   const { packed, length } = packEntry(text);
   const done = prepared(
     db,
-    "INSERT INTO entry (origin_n, seq, kind, at_ms, hash, length, packed) VALUES (?, ?, ?, ?, ?, ?, ?)",
-  ).run(originN, entry.seq, entry.kind, atMs, Buffer.from(hex, "hex"), length, packed);
+    "INSERT INTO entry (origin_n, seq, kind, hash, length, packed) VALUES (?, ?, ?, ?, ?, ?)",
+  ).run(originN, entry.seq, entry.kind, Buffer.from(hex, "hex"), length, packed);
   return Number(done.lastInsertRowid);
 }

@@ -36,11 +36,11 @@ function firstBadAtEnd(db: Db, originN: number, origin: string): number | undefi
   rows.reverse();
   const before = rows.length > LAST ? rows.shift() : undefined; // only its hash is needed
   const walk = new ChainWalk(origin, sha256, before && { seq: before.seq, hash: before.hash.toString("hex") });
-  return rows.find((row) => walk.take(stored(row, origin)) !== undefined)?.seq;
+  return rows.find((row) => walk.take(stored(row)) !== undefined)?.seq;
 }
 
-function stored({ seq, kind, hash, length, packed }: Row, origin: string) {
-  return { origin, seq, kind, hash: hash.toString("hex"), bytes: unpackEntry(packed, length) };
+function stored({ seq, kind, hash, length, packed }: Row) {
+  return { seq, kind, hash: hash.toString("hex"), bytes: unpackEntry(packed, length) };
 }
 
 const said = (what: string) =>

@@ -24,10 +24,14 @@ export function entriesOfKind<K extends Exclude<Kind, "check">>(db: Db, kind: K)
   return rows.map((row) => toFiled(row) as FiledEntry & Entry<K>); // the WHERE clause has just chosen the kind
 }
 
-/** Every entry in the order it came to this file. Not to be interleaved with writing on the same connection. */
+/** Every entry in the order it came to this file, read in pieces, so that the connection is free in between. */
 export function* allEntries(db: Db): Generator<FiledEntry> {
-  for (const row of db.prepare<[], Row>("SELECT n, hash, length, packed FROM entry ORDER BY n").iterate()) {
-    yield toFiled(row);
+  const some = prepared<Row>(db, "SELECT n, hash, length, packed FROM entry WHERE n > ? ORDER BY n LIMIT 256");
+  for (let after = 0; ; ) {
+    const rows = some.all(after);
+    if (rows.length === 0) return;
+    for (const row of rows) yield toFiled(row);
+    after = rows.at(-1)!.n;
   }
 }
 

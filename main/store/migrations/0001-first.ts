@@ -22,7 +22,6 @@ export const first: Migration = {
         origin_n INTEGER NOT NULL REFERENCES origin (n),
         seq INTEGER NOT NULL,
         kind TEXT NOT NULL,
-        at_ms INTEGER NOT NULL,
         hash BLOB NOT NULL,
         length INTEGER NOT NULL,
         packed BLOB NOT NULL

@@ -1,0 +1,36 @@
+import type { z } from "zod";
+import type { Db } from "../store/db.ts";
+
+/** What a job may touch. It runs in a thread of its own. */
+export type JobContext = {
+  /** The data file. */
+  readonly path: string;
+  readonly demo: boolean;
+  /** A read-only connection of its own. */
+  readonly db: Db;
+  /** Says how far it is; cheap, most calls are swallowed. */
+  readonly progress: (done: number, total?: number) => void;
+  /** To be called often: throws when the job is to end. */
+  readonly goOn: () => void;
+  /** Runs a part in a further thread and answers its result; it ends when this job does. */
+  readonly fork: (name: string, args: unknown) => Promise<unknown>;
+};
+
+/** A kind of long work: one file in this folder that exports it as `job`, and a line in `registry.ts`. */
+export type Job<A extends z.ZodType, R> = {
+  readonly args: A;
+  /** The result must be plain data: it crosses to the core. */
+  readonly run: (args: z.output<A>, context: JobContext) => R | Promise<R>;
+};
+
+/** A job as the registry holds it, whatever its arguments. */
+export type AnyJob = {
+  readonly args: z.ZodType;
+  // biome-ignore lint/suspicious/noExplicitAny: arguments are checked by the job's own schema before they get here
+  readonly run: (args: any, context: JobContext) => unknown;
+};
+
+export type JobLoaders = Readonly<Record<string, () => Promise<{ readonly job: AnyJob }>>>;
+
+/** Pairs schema and body for the compiler; nothing else. */
+export const defineJob = <A extends z.ZodType, R>(job: Job<A, R>): Job<A, R> => job;

@@ -1,0 +1,67 @@
+import { parentPort, workerData } from "node:worker_threads";
+import { z } from "zod";
+import { faultOf } from "../store/faults.ts";
+import { openReader } from "../store/open.ts";
+import type { JobContext, JobLoaders } from "./Job.ts";
+import { JobError } from "./JobError.ts";
+import type { JobMessage, JobOrder } from "./messages.ts";
+import { startWorker } from "./startWorker.ts";
+
+/** At most so often is progress sent on. */
+const PROGRESS_MS = 100;
+
+/**
+ * The whole of a worker's life: opens its own read-only connection, runs the job ordered, says how it ended.
+ * @param self  the worker's file, for parts in further threads
+ */
+export async function runOrder(loaders: JobLoaders, self: string): Promise<void> {
+  const order = workerData as JobOrder; // `startWorker` made it
+  const say = (message: JobMessage) => parentPort?.postMessage(message);
+  try {
+    say({ say: "done", result: await run(loaders, order, self, say) });
+  } catch (cause) {
+    say(failureOf(order.name, cause));
+  }
+}
+
+async function run(loaders: JobLoaders, order: JobOrder, self: string, say: (m: JobMessage) => void): Promise<unknown> {
+  const load = Object.hasOwn(loaders, order.name) ? loaders[order.name] : undefined;
+  if (load === undefined) throw new JobError("badRequest", `there is no job ${order.name}`);
+  const { job } = await load();
+  const args = job.args.safeParse(order.args);
+  if (!args.success) throw new JobError("badRequest", z.prettifyError(args.error));
+  const db = openReader(order.path);
+  try {
+    return await job.run(args.data, contextOf(order, self, db, say));
+  } finally {
+    db.close();
+  }
+}
+
+function contextOf(order: JobOrder, self: string, db: JobContext["db"], say: (m: JobMessage) => void): JobContext {
+  const stop = new Int32Array(order.stop);
+  let saidAtMs = Number.NEGATIVE_INFINITY;
+  return {
+    path: order.path,
+    demo: order.demo,
+    db,
+    progress: (done, total) => {
+      const nowMs = performance.now();
+      if (nowMs - saidAtMs < PROGRESS_MS) return;
+      saidAtMs = nowMs;
+      say({ say: "progress", done, total });
+    },
+    goOn: () => {
+      if (Atomics.load(stop, 0) !== 0) throw new JobError("stopped", "Stopped.");
+    },
+    fork: (name, args) => startWorker(self, { ...order, name, args }, () => {}),
+  };
+}
+
+function failureOf(name: string, cause: unknown): JobMessage {
+  const trace = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
+  if (cause instanceof JobError) return { say: "failed", code: cause.code, message: cause.message, trace };
+  const fault = faultOf(cause);
+  const message = fault === undefined ? `${name} failed; see the log` : (cause as Error).message;
+  return { say: "failed", code: fault ?? "internal", message, trace };
+}

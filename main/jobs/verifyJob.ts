@@ -1,0 +1,26 @@
+import { availableParallelism } from "node:os";
+import { z } from "zod";
+import type { DamageList } from "../store/ledger/DamageList.ts";
+import { verifyFile } from "../store/ledger/verifyFile.ts";
+import type { Walked } from "../store/ledger/walkSlices.ts";
+import { defineJob, type JobContext } from "./Job.ts";
+
+type Part = Walked & { readonly damage: Pick<DamageList, "kept" | "count"> };
+
+/** Below so many entries further threads cost more than they bring. */
+const WORTH_IT = 5_000;
+
+/** Walks the whole data file. `rebuild`: also makes every projection anew and compares. */
+export const job = defineJob({
+  args: z.strictObject({ rebuild: z.boolean().default(false) }),
+  run({ rebuild }, context) {
+    return verifyFile(context.db, { rebuild, watch: context, helpers: (next) => helpers(context, next) });
+  },
+});
+
+function helpers(context: JobContext, next: SharedArrayBuffer): Promise<Part>[] {
+  const entries = context.db.prepare<[], number>("SELECT coalesce(max(n), 0) FROM entry").pluck().get() ?? 0;
+  const count = entries < WORTH_IT ? 0 : Math.min(availableParallelism(), 4) - 1;
+  // `verifyPart` answers a Part: it is this file's other half
+  return Array.from({ length: count }, () => context.fork("verifyPart", { next }) as Promise<Part>);
+}

@@ -1,0 +1,78 @@
+import type { Db } from "../db.ts";
+import { compareProjections } from "../projections/compareProjections.ts";
+import { DamageList } from "./DamageList.ts";
+import { chainReports, inOrder, type LedgerReport } from "./LedgerReport.ts";
+import { matchWaveforms } from "./matchWaveforms.ts";
+import { signedHeads, verifySignedHeads } from "./signedHeads.ts";
+import { verifyRecords } from "./verifyRecords.ts";
+import { verifyStructure } from "./verifyStructure.ts";
+import { addSums, type TallySums } from "./WaveformTally.ts";
+import { wordsOf } from "./walkSlice.ts";
+import { type Walked, walkSlices } from "./walkSlices.ts";
+
+export type VerifyOptions = {
+  /** Also makes every projection anew from the ledger and compares. */
+  readonly rebuild?: boolean;
+  readonly watch?: { readonly progress: (done: number, total: number) => void; readonly goOn: () => void };
+  /** Starts further threads on the same slices; none by default. */
+  readonly helpers?: (next: SharedArrayBuffer) => Promise<Walked & { damage: Pick<DamageList, "kept" | "count"> }>[];
+};
+
+/**
+ * Walks everything a data file holds: SQLite's pages, every chain, every waveform, every row beside the chain, the
+ * signed heads. Never throws for damage, however bad: what cannot be read is named.
+ */
+export async function verifyFile(db: Db, options: VerifyOptions = {}): Promise<LedgerReport> {
+  const watch = options.watch ?? { progress: () => {}, goOn: () => {} };
+  const damage = new DamageList();
+  const next = new SharedArrayBuffer(4);
+  const helping = options.helpers?.(next) ?? [];
+  for (const part of helping) part.catch(() => {}); // awaited below, unless the walk is told to end before
+  const tryTo = (what: "structure" | "entry" | "signedHead", work: () => void) => {
+    try {
+      work();
+    } catch (cause) {
+      watch.goOn(); // was it told to end? then out of here
+      damage.add({ what, fault: "unreadable", detail: wordsOf(cause) });
+    }
+  };
+
+  const walked: Walked[] = [];
+  tryTo("structure", () => verifyStructure(db, damage));
+  tryTo("structure", () => verifyRecords(db, damage, watch.goOn));
+  tryTo("signedHead", () => verifySignedHeads(db, damage));
+  tryTo("entry", () => walked.push(walkSlices(db, next, damage, watch)));
+  for (const part of await Promise.all(helping)) {
+    walked.push(part);
+    damage.join(part.damage);
+  }
+  let leftOut = 0;
+  tryTo("entry", () => {
+    if (!same(addSums(walked.map((w) => w.named)), addSums(walked.map((w) => w.kept)))) {
+      leftOut = matchWaveforms(db, damage, watch.goOn);
+    }
+  });
+  if (options.rebuild) tryTo("entry", () => compareProjections(db, damage, watch));
+  return report(db, walked, leftOut, damage);
+}
+
+const same = (a: TallySums, b: TallySums) => a.count === b.count && a.first === b.first && a.second === b.second;
+
+function report(db: Db, walked: readonly Walked[], waveformsLeftOut: number, damage: DamageList): LedgerReport {
+  const or = <T>(otherwise: T, ask: () => T): T => {
+    try {
+      return ask();
+    } catch {
+      return otherwise; // too damaged to say; the damage itself stands in the list
+    }
+  };
+  return {
+    entries: walked.reduce((sum, w) => sum + w.entries, 0),
+    waveforms: addSums(walked.map((w) => w.kept)).count,
+    waveformsLeftOut,
+    signedHeads: or(0, () => signedHeads(db).length),
+    chains: or([], () => chainReports(db, damage.kept)),
+    damaged: inOrder(damage.kept),
+    damagedCount: damage.count,
+  };
+}
