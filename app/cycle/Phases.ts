@@ -1,0 +1,267 @@
+import type { EmitCycle } from "./CycleDesk.ts";
+import { CycleFiler } from "./CycleFiler.ts";
+import { Excursion } from "./Excursion.ts";
+import { foldHold } from "./foldHold.ts";
+import { type Pace, paceAt } from "./Pace.ts";
+import { quietLevel } from "./quietLevel.ts";
+import { stretchMedian } from "./stretch.ts";
+import { Trace, traceLimit } from "./Trace.ts";
+import { ZeroBand } from "./ZeroBand.ts";
+
+export const SEEK = 0; // no level known yet
+export const REST = 1; // inside the zero band
+export const UP = 2; // above it: a knock, a rise, a hold
+export const FALL = 3; // fell by half and more; where will it stay?
+export const SINK = 4; // below the band: a strained rest was released, or the zero moved
+
+/** Where the force stands, reading after reading. The reading is in the trace already when `take` hears of it. */
+export class Phases {
+  phase = SEEK;
+  readonly trace = new Trace();
+  readonly band = new ZeroBand();
+  readonly out = new Excursion();
+  pace: Pace;
+  readonly #filer: CycleFiler;
+  #initial = true; // no clamping since the start or the last gap: the first rest may turn out to be a hold
+  #rested = false; // a rest lies before the stretch in work
+  #lostLevelN: number | undefined; // what was in the air when the link was lost
+
+  constructor(rateHz: number | undefined, capacityN: number | undefined, emit: EmitCycle) {
+    this.trace.rateHz = rateHz;
+    this.pace = paceAt(rateHz);
+    this.#filer = new CycleFiler(this.trace, this.band, this.out, capacityN, emit);
+  }
+
+  take(value: number): void {
+    if (this.phase === UP) this.#up(value);
+    else if (this.phase === REST) this.#rest(value);
+    else if (this.phase === FALL) this.#fall(value);
+    else if (this.phase === SINK) this.#sink(value);
+    else this.#seek();
+  }
+
+  /** Four times a second of rest. */
+  lookAtRest(): void {
+    this.#setPace();
+    this.band.refresh(this.trace, this.pace);
+    if (this.band.rested(this.trace) >= this.pace.release) this.#filer.complete(this.band.strained);
+  }
+
+  /** Cuts what is in work and forgets what is known. */
+  cut(): void {
+    if (this.phase === UP) this.#lostLevelN = this.#filer.file(undefined, this.#rested, false) ?? this.#lostLevelN;
+    else if (this.phase === FALL) this.#filer.file(this.out.leastN, this.#rested, false);
+    else if (this.phase === REST) this.#filer.complete(this.band.strained);
+    this.#filer.desk.release(undefined, false);
+    this.trace.dropHead(this.trace.length);
+    this.out.begin(0);
+    this.phase = SEEK;
+    this.#initial = true;
+  }
+
+  /** Whether the force stands still now. */
+  isQuiet(): boolean {
+    return this.#quietNow(this.out.onset) !== undefined;
+  }
+
+  #seek(): void {
+    const { trace, out } = this;
+    if (!out.blockDone(trace, this.pace)) return;
+    out.blockFrom = trace.length;
+    this.#setPace();
+    const level = this.#quietNow(0);
+    if (level !== undefined) {
+      this.#beginRest(level, false);
+      return;
+    }
+    if (trace.length < traceLimit) return;
+    trace.dropHead(traceLimit >> 1);
+    out.blockFrom = trace.length;
+  }
+
+  #rest(value: number): void {
+    const { band } = this;
+    if (value > band.highN) this.#beginUp(this.trace.length - 1, true, value);
+    else if (value < band.lowN) {
+      this.out.begin(this.trace.length - 1);
+      this.phase = SINK;
+    } else {
+      band.due -= 1;
+      if (band.due <= 0) this.lookAtRest();
+    }
+  }
+
+  #beginUp(onset: number, rested: boolean, value: number): void {
+    this.out.begin(onset);
+    this.#rested = rested;
+    this.phase = UP;
+    this.#up(value);
+  }
+
+  #up(value: number): void {
+    const { out, pace } = this;
+    if (value <= this.band.highN) {
+      out.inside += 1;
+      if (out.inside >= pace.stay) {
+        this.#close(this.band.centreN);
+        return;
+      }
+    } else if (!Number.isNaN(value)) out.inside = 0;
+    if (value < out.fallN) {
+      out.below += 1;
+      if (out.below >= pace.stay) {
+        out.beginFall();
+        this.phase = FALL;
+        return;
+      }
+    } else if (!Number.isNaN(value)) out.below = 0;
+    if (out.blockDone(this.trace, pace)) this.#endBlock();
+  }
+
+  #endBlock(): void {
+    const { out, trace, band } = this;
+    const leastN = this.#filer.leastN;
+    out.endBlock(trace, band.trueN, leastN);
+    // Too little for a clamping for too long: the zero has moved.
+    if (trace.length - out.onset > this.pace.patience && out.topN - band.trueN < leastN) {
+      this.#beginRest(this.#levelNow(), band.strained);
+      return;
+    }
+    if (trace.length >= traceLimit) foldHold(this.#filer.stretch(undefined, undefined), out);
+  }
+
+  #fall(value: number): void {
+    const { out, trace } = this;
+    if (value <= this.band.highN) {
+      out.inside += 1;
+      if (out.inside >= this.pace.stay) {
+        this.#close(this.band.centreN);
+        return;
+      }
+    } else if (!Number.isNaN(value)) out.inside = 0;
+    if (!Number.isNaN(value)) {
+      out.noteLow(value, trace.length - 1);
+      out.risen = value > out.leastN + this.#riseN() ? out.risen + 1 : 0;
+      if (out.risen >= this.pace.stay) {
+        this.#riseAgain();
+        return;
+      }
+    }
+    if (!out.blockDone(trace, this.pace)) return;
+    out.blockFrom = trace.length;
+    const level = this.#quietNow(out.onset) ?? (trace.length >= traceLimit ? out.leastN : undefined);
+    if (level !== undefined) this.#close(level);
+  }
+
+  /** A new rise out of a fall: a quarter of the last level, and no less than a clamping needs. */
+  #riseN(): number {
+    return Math.max(0.25 * (this.out.topN - this.band.trueN), this.#filer.leastN);
+  }
+
+  /** The next clamping begins before the force has come to rest. */
+  #riseAgain(): void {
+    const { out, trace } = this;
+    const found = this.#filer.file(out.leastN, this.#rested, false);
+    if (found !== undefined) {
+      trace.dropHead(out.leastAt);
+      this.#initial = false;
+      this.band.from = 0;
+      this.out.begin(0);
+      this.#rested = false;
+    }
+    this.phase = UP;
+  }
+
+  /** The stretch in work has come down to `level`. */
+  #close(level: number): void {
+    const { out, trace, band } = this;
+    const found = this.#filer.file(level, this.#rested, false);
+    if (found === undefined) {
+      // A knock or a spike: the rest goes on through it.
+      this.phase = REST;
+      if (!(level >= band.lowN && level <= band.highN)) this.#settleAt(level);
+      return;
+    }
+    this.#initial = false;
+    const stay = Math.min(trace.length, out.inside > 0 ? out.inside : this.pace.quiet);
+    trace.dropHead(trace.length - stay);
+    this.#settleAt(level);
+  }
+
+  /** A rest begins at `level`: strained when the last cycle left force in it. */
+  #settleAt(level: number): void {
+    const { band } = this;
+    const residual = this.#filer.desk.residualN ?? band.halfWidthN;
+    this.#beginRest(level, level - band.trueN > residual);
+  }
+
+  #sink(value: number): void {
+    const { out, band, trace } = this;
+    if (value >= band.lowN && value <= band.highN) {
+      out.inside += 1;
+      if (out.inside >= this.pace.stay) {
+        this.phase = REST;
+        return;
+      }
+    } else if (!Number.isNaN(value)) out.inside = 0;
+    if (!Number.isNaN(value)) {
+      out.noteLow(value, trace.length - 1);
+      out.risen = value > band.highN ? out.risen + 1 : 0;
+      if (out.risen >= this.pace.stay) {
+        this.#beginUp(trace.length - out.risen, true, value);
+        return;
+      }
+    }
+    if (!out.blockDone(trace, this.pace)) return;
+    out.blockFrom = trace.length;
+    const tired = trace.length - out.onset > this.pace.patience;
+    const level = this.#quietNow(out.onset) ?? (tired ? this.#levelNow() : undefined);
+    if (level !== undefined) this.#sunkTo(level);
+  }
+
+  /** A quiet level below the band. The first level of a stream was a hold, if it lies so much higher. */
+  #sunkTo(level: number): void {
+    const { band, trace } = this;
+    if (this.#initial && band.centreN - level >= this.#filer.leastN) {
+      this.#initial = false;
+      const above = band.centreN - level;
+      band.trueN = level;
+      this.out.begin(0);
+      this.out.topN = band.centreN;
+      const rest = Math.abs(above - (this.#lostLevelN ?? Number.POSITIVE_INFINITY)) < 0.1 * above;
+      if (!rest) this.#filer.file(level, false, true);
+      trace.dropHead(Math.max(0, trace.length - this.pace.quiet));
+    }
+    this.#settleAt(level);
+  }
+
+  #beginRest(level: number, strained: boolean): void {
+    this.#lostLevelN = this.phase === SEEK ? this.#lostLevelN : undefined;
+    const from = Math.max(0, this.trace.length - this.pace.quiet);
+    this.band.begin(this.trace, from, level, strained, this.pace);
+    this.phase = REST;
+  }
+
+  #quietNow(after: number): number | undefined {
+    const { trace } = this;
+    const from = trace.length - this.pace.quiet;
+    return from < after ? undefined : quietLevel(trace.values, from, trace.length, this.band.stepN);
+  }
+
+  #levelNow(): number {
+    const level = stretchMedian(this.trace.values, this.trace.length - this.pace.quiet, this.trace.length);
+    return !Number.isNaN(level) ? level : this.band.centreN;
+  }
+
+  /** With stamps the rate is what they show. */
+  #setPace(): void {
+    const { trace } = this;
+    if (trace.times === undefined || trace.length < 8) return;
+    const span = trace.secondsBetween(0, trace.length - 1);
+    if (!(span > 0)) return;
+    const rate = (trace.length - 1) / span;
+    if (trace.rateHz !== undefined && Math.abs(rate / trace.rateHz - 1) < 0.02) return;
+    trace.rateHz = rate;
+    this.pace = paceAt(rate);
+  }
+}

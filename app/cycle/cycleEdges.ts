@@ -1,0 +1,50 @@
+import { type Ground, readingsIn } from "./Ground.ts";
+import { lineFit } from "./scatter.ts";
+
+/**
+ * Where the force leaves its zero: the last reading within the noise before the rise. A slow rise creeps out of the
+ * noise unseen; a straight line through its first part is led back to the zero.
+ */
+export function findOnset(g: Ground, levelN: number, arrival: number): number {
+  const out = Math.max(4 * g.sigmaN, 1.5 * g.stepN);
+  let at = g.onset;
+  // The band of the detector is wider than the noise, and spikes may have opened the stretch early.
+  const tenth = g.zeroN + Math.max(0.1 * levelN, out);
+  let low = g.onset;
+  while (low < arrival && !(g.w[low]! > tenth)) low += 1;
+  at = low;
+  while (at > 0 && !(g.w[at - 1]! <= g.zeroN + out)) at -= 1;
+  const slow = low - at >= Math.max(4, readingsIn(g.trace, 0.04, 1));
+  return slow ? ledBack(g, levelN, out, at, arrival) : Math.max(0, at - 1);
+}
+
+/** Intersection with the zero of the line through the readings from the noise to a fifth of the force. */
+function ledBack(g: Ground, levelN: number, out: number, at: number, arrival: number): number {
+  const top = g.zeroN + Math.max(0.2 * levelN, 2 * out);
+  let to = at;
+  while (to < arrival && !(g.w[to]! > top)) to += 1;
+  const x: number[] = [];
+  const y: number[] = [];
+  for (let i = at; i <= to; i += 1) {
+    if (Number.isNaN(g.w[i]!)) continue;
+    x.push(i);
+    y.push(g.w[i]! - g.zeroN);
+  }
+  if (y.length < 3) return Math.max(0, at - 1);
+  const line = lineFit(Float64Array.from(x), Float64Array.from(y));
+  if (!(line.slope > 0)) return Math.max(0, at - 1);
+  const back = Math.round(line.meanX - line.meanY / line.slope);
+  // Never before the reading as far back as the rise had lasted: a bent start would lead anywhere.
+  return Math.max(0, at - (to - at + 1), Math.min(at, back));
+}
+
+/** The first reading back at the level the force fell to: within the noise of it, or 1 % of the fall. */
+export function findReturn(g: Ground, holdEnd: number, fellToN: number, levelAt: number): number {
+  const limit = fellToN + Math.max(4 * g.sigmaN, 1.5 * g.stepN, 0.01 * (levelAt - fellToN));
+  for (let i = holdEnd + 1; i < g.end; i += 1) {
+    if (!(g.w[i]! <= limit)) continue;
+    const next = g.w[i + 1];
+    if (next === undefined || i + 1 >= g.end || Number.isNaN(next) || next <= limit) return i;
+  }
+  return Math.max(holdEnd, g.end - 1);
+}

@@ -1,0 +1,103 @@
+import { median } from "../numerics/median.ts";
+import { type Ground, readingsIn } from "./Ground.ts";
+import { stretchMedian } from "./stretch.ts";
+
+export type HoldBounds = {
+  /** Net force of the hold, rough: good for thresholds. */
+  readonly levelN: number;
+  /** The force has arrived: the rise, in one step or two, is over. */
+  readonly arrival: number;
+  /** Last reading before the release begins. */
+  readonly holdEnd: number;
+};
+
+/**
+ * Where the hold of a clamping begins and ends.
+ * @param released  false when the readings end inside the hold
+ * @returns  undefined when no reading stays above the zero
+ */
+export function findHold(g: Ground, released: boolean): HoldBounds | undefined {
+  const top = greatestLevel(g);
+  if (!(top > 0)) return undefined;
+  const holdEnd = released ? findHoldEnd(g, top) : lastReading(g, g.end);
+  const arrival = findArrival(g, top, holdEnd);
+  return { levelN: top, arrival, holdEnd };
+}
+
+/** Greatest net level that lasts for five blocks of 50 ms: rings and spikes average out in it. */
+function greatestLevel(g: Ground): number {
+  const size = readingsIn(g.trace, 0.05, 3);
+  const levels: number[] = [];
+  for (let i = g.onset; i < g.end; i += size) {
+    const level = stretchMedian(g.w, i, Math.min(i + size, g.end));
+    if (!Number.isNaN(level)) levels.push(level);
+  }
+  const together = Math.max(1, Math.min(5, levels.length >> 1));
+  let top = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i + together <= levels.length; i += 1) top = Math.max(top, median(levels.slice(i, i + together)));
+  return top - g.zeroN;
+}
+
+/** From the last reading above half the force back to where the fall began. */
+function findHoldEnd(g: Ground, top: number): number {
+  const last = lastAbove(g, g.zeroN + 0.5 * top);
+  const size = readingsIn(g.trace, 0.02, 3);
+  const falling = Math.max(0.004 * top, (2.5 * g.sigmaN) / Math.sqrt(size), 1.01 * g.stepN);
+  let to = last + 1;
+  let level = stretchMedian(g.w, Math.max(g.onset, to - size), to);
+  while (to - 2 * size >= g.onset) {
+    const before = stretchMedian(g.w, to - 2 * size, to - size);
+    if (!(before - level > falling)) break;
+    to -= size;
+    level = before;
+  }
+  const reference = stretchMedian(g.w, Math.max(g.onset, to - 5 * size), to);
+  const floor = reference - Math.max(4 * g.sigmaN, 1.5 * g.stepN, 0.004 * (reference - g.zeroN));
+  for (let i = last; i > g.onset; i -= 1) if (g.w[i]! >= floor) return i;
+  return last;
+}
+
+/**
+ * The first reading of the first plateau that reaches 90 % of the greatest level. A slow rise is followed to where its
+ * slope breaks; a lower plateau before it is the first step of the rise.
+ */
+function findArrival(g: Ground, top: number, holdEnd: number): number {
+  const nearly = firstStaying(g, g.zeroN + 0.9 * top, holdEnd);
+  const half = firstStaying(g, g.zeroN + 0.5 * top, nearly);
+  const size = Math.max(2, (nearly - half) >> 3);
+  // A rise that went on as before would gain 5 % a chunk.
+  const rising = Math.max(0.015 * top, (3 * g.sigmaN) / Math.sqrt(size), 1.01 * g.stepN);
+  let from = nearly;
+  let level = stretchMedian(g.w, from, from + size);
+  while (from + 2 * size <= holdEnd) {
+    const next = stretchMedian(g.w, from + size, from + 2 * size);
+    if (!(next - level > rising)) break;
+    from += size;
+    level = next;
+  }
+  const near = Math.min(holdEnd + 1, from + readingsIn(g.trace, 0.25, 5));
+  const plateau = stretchMedian(g.w, from, near) - g.zeroN;
+  return Math.min(holdEnd, firstStaying(g, g.zeroN + Math.min(0.97 * plateau, plateau - 2 * g.sigmaN), from + 1));
+}
+
+/** First reading at or above `level` whose next one is near it too: not a spike on the way. `before` when there is none. */
+function firstStaying(g: Ground, level: number, before: number): number {
+  const lower = g.zeroN + 0.9 * (level - g.zeroN);
+  for (let i = g.onset; i < before; i += 1) {
+    if (!(g.w[i]! >= level)) continue;
+    let next = i + 1;
+    while (next < g.end && Number.isNaN(g.w[next]!)) next += 1;
+    if (next >= g.end || g.w[next]! >= lower) return i;
+  }
+  return before;
+}
+
+function lastAbove(g: Ground, level: number): number {
+  for (let i = g.end - 1; i > g.onset; i -= 1) if (g.w[i]! > level) return i;
+  return g.onset;
+}
+
+function lastReading(g: Ground, before: number): number {
+  for (let i = before - 1; i > g.onset; i -= 1) if (!Number.isNaN(g.w[i]!)) return i;
+  return g.onset;
+}

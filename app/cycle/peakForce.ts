@@ -1,0 +1,101 @@
+import { type Ground, readingsIn } from "./Ground.ts";
+
+export type Peak = { readonly indication: number; readonly index: number };
+
+/**
+ * The greatest force of a cycle, spikes already taken out. An overshoot that stands clear of the noise is a crest: a
+ * parabola through its top, fitted by least squares over as many readings on both sides as lie in its upper third,
+ * gives the maximum between the samples without the noise of the highest one. Without such an overshoot the highest
+ * reading is only the luckiest one; the greatest mean of a short run of readings stands for it.
+ * @param levelN  indication the hold stands at
+ * @returns  undefined when there is no reading
+ */
+export function peakForce(g: Ground, levelN: number): Peak | undefined {
+  const at = greatest(g.w, g.onset, g.end);
+  if (at < 0) return undefined;
+  const overshoot = g.w[at]! - levelN;
+  if (overshoot > 6 * g.sigmaN + 2 * g.stepN) return crest(g.w, at, g.onset, g.end, overshoot);
+  return greatestRun(g) ?? { indication: g.w[at]!, index: at };
+}
+
+function greatest(w: Float64Array, from: number, to: number): number {
+  let at = -1;
+  let top = Number.NEGATIVE_INFINITY;
+  for (let i = from; i < to; i += 1) {
+    if (w[i]! > top) {
+      top = w[i]!;
+      at = i;
+    }
+  }
+  return at;
+}
+
+/** Widest side of a crest that is fitted; wider ones gain nothing. */
+const widestSide = 60;
+
+function crest(w: Float64Array, at: number, from: number, to: number, overshoot: number): Peak {
+  const floor = w[at]! - 0.3 * overshoot;
+  let side = 1;
+  while (
+    side < widestSide &&
+    at - side - 1 >= from &&
+    at + side + 1 < to &&
+    w[at - side - 1]! > floor &&
+    w[at + side + 1]! > floor
+  )
+    side += 1;
+  const fitted = parabolaTop(w, at, side);
+  if (fitted === undefined) return { indication: w[at]!, index: at };
+  // More than a twentieth of the overshoot cannot be lost between readings of a ring that is resolved: beyond, the
+  // shape is a corner, not a crest.
+  const gain = Math.min(fitted - w[at]!, 0.05 * overshoot);
+  return { indication: side === 1 ? w[at]! + Math.max(0, gain) : w[at]! + gain, index: at };
+}
+
+/** Top of the least-squares parabola through at - side .. at + side; undefined where it has none there. */
+function parabolaTop(w: Float64Array, at: number, side: number): number | undefined {
+  let s0 = 0;
+  let s1 = 0;
+  let s2 = 0;
+  let n = 0;
+  let x2 = 0;
+  let x4 = 0;
+  for (let k = -side; k <= side; k += 1) {
+    const v = w[at + k]! - w[at]!;
+    if (Number.isNaN(v)) return undefined;
+    s0 += v;
+    s1 += k * v;
+    s2 += k * k * v;
+    n += 1;
+    x2 += k * k;
+    x4 += k ** 4;
+  }
+  const slope = s1 / x2;
+  const bend = (n * s2 - x2 * s0) / (n * x4 - x2 * x2);
+  const base = (s0 - bend * x2) / n;
+  if (!(bend < 0)) return undefined;
+  const top = -slope / (2 * bend);
+  return Math.abs(top) > side ? undefined : w[at]! + base - (slope * slope) / (4 * bend);
+}
+
+function greatestRun(g: Ground): Peak | undefined {
+  const length = Math.min(33, readingsIn(g.trace, 0.02, 9), Math.max(3, (g.end - g.onset) >> 2));
+  let sum = 0;
+  let n = 0;
+  let best: Peak | undefined;
+  for (let i = g.onset; i < g.end; i += 1) {
+    const v = g.w[i]!;
+    if (!Number.isNaN(v)) {
+      sum += v;
+      n += 1;
+    }
+    const gone = i - length >= g.onset ? g.w[i - length]! : Number.NaN;
+    if (!Number.isNaN(gone)) {
+      sum -= gone;
+      n -= 1;
+    }
+    if (i - g.onset + 1 < length || n < length / 2) continue;
+    if (best === undefined || sum / n > best.indication) best = { indication: sum / n, index: i - (length >> 1) };
+  }
+  return best;
+}

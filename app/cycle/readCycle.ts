@@ -1,0 +1,223 @@
+import type { CycleFlag } from "./Cycle.ts";
+import { findOnset, findReturn } from "./cycleEdges.ts";
+import type { Ground } from "./Ground.ts";
+import { findHold, type HoldBounds } from "./holdBounds.ts";
+import { stepsInHold } from "./holdSteps.ts";
+import { peakForce } from "./peakForce.ts";
+import { ringPeriod } from "./ringPeriod.ts";
+import { type Settled, settle } from "./settle.ts";
+import { findSpikes } from "./spikes.ts";
+import { stretchScale } from "./stretch.ts";
+import type { Trace } from "./Trace.ts";
+
+/** What the detector knows of a stretch that may be a clamping. */
+export type Stretch = {
+  readonly trace: Trace;
+  /** First reading outside the zero band, and one past the last that belongs to the stretch. */
+  readonly onset: number;
+  readonly end: number;
+  readonly zeroN: number;
+  readonly sigmaN: number;
+  readonly stepN: number;
+  readonly restNoise: Float64Array;
+  readonly restMemory: number;
+  /** Level it came down to; undefined when the readings end inside the hold. */
+  readonly fellToN: number | undefined;
+  readonly capacityN: number | undefined;
+  /** Net force under which nothing is a clamping. */
+  readonly leastN: number;
+  /** What was found in readings that are no longer kept. */
+  readonly foldedPeakN: number | undefined;
+  readonly foldedFlags: ReadonlySet<CycleFlag>;
+};
+
+/** A clamping as indicated: the zero is not taken off yet. */
+export type CycleFound = {
+  readonly start: number;
+  readonly end: number;
+  readonly peakIndicationN: number;
+  readonly peakIndex: number;
+  readonly levelN: number;
+  readonly hold: HoldBounds | undefined;
+  readonly settled: Settled | undefined;
+  readonly riseTimeS: number | undefined;
+  readonly flags: ReadonlySet<CycleFlag>;
+};
+
+/** Shortest clamping, measured at half its force. Handling knocks end within 0.25 s. */
+const leastSeconds = 0.36;
+const leastReadings = 5;
+const leastReadingsUntimed = 8;
+
+/** Reads a stretch of force as a clamping; undefined when it is a knock, a spike or too little to be sure. */
+export function readCycle(s: Stretch): CycleFound | undefined {
+  const flags = new Set<CycleFlag>(s.foldedFlags);
+  const ground = groundOf(s, flags);
+  const held = findHold(ground, s.fellToN !== undefined);
+  if (held === undefined || held.levelN < s.leastN)
+    return flags.has("overload") ? overloadOnly(s, ground, flags) : undefined;
+  if (!lastsLongEnough(ground, held.levelN, flags)) return undefined;
+  const sigmaN = Math.max(s.sigmaN, holdNoise(ground, held));
+  const g: Ground = { ...ground, sigmaN };
+  for (const i of findSpikes(g.w, g.onset, g.end, sigmaN, s.stepN)) {
+    g.w[i] = Number.NaN;
+    flags.add("spike");
+  }
+  return figures(s, g, held, flags);
+}
+
+function figures(s: Stretch, g: Ground, hold: HoldBounds, flags: Set<CycleFlag>): CycleFound | undefined {
+  const isHeld = mostlyHeld(s.trace, hold);
+  const settled = isHeld ? undefined : settle(g, hold, s.restNoise);
+  const levelAt = settled?.indication ?? g.zeroN + hold.levelN;
+  const levelN = levelAt - g.zeroN;
+  if (!s.trace.timed && !isHeld && !flat(settled, levelN)) return undefined;
+  const peak = peakForce(g, levelAt);
+  if (peak === undefined) return undefined;
+  if (isHeld) flags.add("peakHold");
+  else {
+    if (settled?.short) flags.add("short");
+    if (isCoarse(g, hold, levelN)) flags.add("coarse");
+    if (stepsInHold(g, hold.arrival, hold.holdEnd, levelN, s.restMemory)) flags.add("unstable");
+  }
+  return {
+    start: findOnset(g, levelN, hold.arrival),
+    end: s.fellToN === undefined ? g.end - 1 : findReturn(g, hold.holdEnd, s.fellToN, levelAt),
+    peakIndicationN: Math.max(peak.indication, s.foldedPeakN ?? Number.NEGATIVE_INFINITY),
+    peakIndex: s.trace.placeOf(peak.index),
+    levelN,
+    hold,
+    settled,
+    riseTimeS: riseTime(g, hold, levelN),
+    flags,
+  };
+}
+
+export function groundOf(s: Stretch, flags: Set<CycleFlag>): Ground {
+  const w = s.trace.values.slice(0, s.trace.length);
+  for (let i = s.onset; i < s.end; i += 1) {
+    if (w[i] !== Number.POSITIVE_INFINITY) continue;
+    flags.add("overload");
+    w[i] = Number.NaN;
+  }
+  if (s.capacityN !== undefined && takeOutClipped(w, s.onset, s.end, s.capacityN, s.stepN)) flags.add("overload");
+  return { trace: s.trace, w, zeroN: s.zeroN, sigmaN: s.sigmaN, stepN: s.stepN, onset: s.onset, end: s.end };
+}
+
+/** Three and more equal readings in a row at the stated capacity or above are its clipped value. */
+function takeOutClipped(w: Float64Array, from: number, to: number, capacityN: number, stepN: number): boolean {
+  const floor = capacityN * (1 - 1e-9) - stepN / 2;
+  let clipped = false;
+  for (let i = from; i < to; i += 1) {
+    if (!(w[i]! >= floor)) continue;
+    let next = i + 1;
+    while (next < to && w[next] === w[i]) next += 1;
+    if (next - i >= 3) {
+      w.fill(Number.NaN, i, next);
+      clipped = true;
+    }
+    i = next - 1;
+  }
+  return clipped;
+}
+
+/** Wide enough at half its force; overload counts as force. */
+function lastsLongEnough(g: Ground, levelN: number, flags: ReadonlySet<CycleFlag>): boolean {
+  const half = g.zeroN + 0.5 * levelN;
+  const high = (i: number) =>
+    g.w[i]! > half || (flags.has("overload") && g.trace.values[i] === Number.POSITIVE_INFINITY);
+  let first = g.onset;
+  while (first < g.end && !high(first)) first += 1;
+  let last = g.end - 1;
+  while (last > first && !high(last)) last -= 1;
+  let readings = 0;
+  for (let i = first; i <= last; i += 1) if (high(i)) readings += 1;
+  if (!g.trace.timed) return readings >= leastReadingsUntimed;
+  return readings >= leastReadings && g.trace.secondsBetween(first, last) >= leastSeconds;
+}
+
+/** Scatter inside the hold: a gauge under load may be noisier than at rest. */
+function holdNoise(g: Ground, hold: HoldBounds): number {
+  const from = hold.arrival + ((hold.holdEnd - hold.arrival) >> 1);
+  return stretchScale(g.w, from, hold.holdEnd + 1)?.sigmaOfSteps ?? 0;
+}
+
+/** Without a rate a knock cannot be told by its length; a hold is flat. */
+function flat(settled: Settled | undefined, levelN: number): boolean {
+  return settled !== undefined && settled.n >= 4 && settled.noiseN < 0.1 * levelN;
+}
+
+function mostlyHeld(trace: Trace, hold: HoldBounds): boolean {
+  if (trace.held === undefined) return false;
+  let held = 0;
+  let live = 0;
+  for (let i = hold.arrival; i <= hold.holdEnd; i += 1) {
+    if (trace.held[i] === 1) held += 1;
+    else if (Number.isFinite(trace.values[i]!)) live += 1;
+  }
+  return held > live;
+}
+
+/** A rate under sixteen readings a ring period. Where no ring is seen, a rise within three readings could hide one. */
+function isCoarse(g: Ground, hold: HoldBounds, levelN: number): boolean {
+  const period = ringPeriod(g, hold.arrival, hold.holdEnd, levelN);
+  return period === undefined ? riseReadings(g, hold, levelN) < 3 : period < 16;
+}
+
+/** From 10 % to 90 % of the force that arrived, in readings, between them by straight lines. */
+function riseReadings(g: Ground, hold: HoldBounds, levelN: number): number {
+  const [low, high] = risePoints(g, hold, levelN);
+  return high - low;
+}
+
+function riseTime(g: Ground, hold: HoldBounds, levelN: number): number | undefined {
+  if (!g.trace.timed) return undefined;
+  const [low, high] = risePoints(g, hold, levelN);
+  const at = (x: number) => {
+    const whole = Math.floor(x);
+    const t = g.trace.timeOf(whole)!;
+    return t + (x - whole) * ((g.trace.timeOf(Math.min(whole + 1, g.trace.length - 1)) ?? t) - t);
+  };
+  return Math.max(0, at(high) - at(low));
+}
+
+function risePoints(g: Ground, hold: HoldBounds, levelN: number): [number, number] {
+  const high = crossing(g, g.zeroN + 0.9 * levelN, g.onset, hold.arrival, 1);
+  const low = crossing(g, g.zeroN + 0.1 * levelN, Math.floor(high) + 1, g.onset - 1, -1);
+  return [Math.min(low, high), high];
+}
+
+/** Where the force passes `level` between two readings, looked for from `from` towards `to`. */
+function crossing(g: Ground, level: number, from: number, to: number, direction: 1 | -1): number {
+  for (let i = Math.max(from, 1); i !== to + direction && i > 0; i += direction) {
+    const below = g.w[i - 1]!;
+    const above = g.w[i]!;
+    if (below <= level && above > level) return i - 1 + (level - below) / (above - below);
+  }
+  return Math.max(0, direction === 1 ? to : from);
+}
+
+/** Nothing but overload was shown: a clamping without a force. */
+function overloadOnly(s: Stretch, g: Ground, flags: Set<CycleFlag>): CycleFound | undefined {
+  if (!lastsLongEnough(g, s.leastN, flags)) return undefined;
+  let top = s.zeroN;
+  let at = s.onset;
+  for (let i = s.onset; i < s.end; i += 1) {
+    if (g.w[i]! > top) {
+      top = g.w[i]!;
+      at = i;
+    }
+  }
+  if (s.capacityN !== undefined) top = Math.max(top, s.capacityN);
+  return {
+    start: s.onset,
+    end: s.end - 1,
+    peakIndicationN: top,
+    peakIndex: s.trace.placeOf(at),
+    levelN: top - s.zeroN,
+    hold: undefined,
+    settled: undefined,
+    riseTimeS: undefined,
+    flags,
+  };
+}

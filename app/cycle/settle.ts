@@ -1,0 +1,121 @@
+import { groupedMedian } from "../numerics/groupedMedian.ts";
+import { median } from "../numerics/median.ts";
+import { sampleStdDev } from "../numerics/sampleStdDev.ts";
+import type { Ground } from "./Ground.ts";
+import type { HoldBounds } from "./holdBounds.ts";
+import { lineFit, residualsOf, roundingVariance, scatterOf } from "./scatter.ts";
+
+export type Settled = {
+  readonly indication: number;
+  readonly standardN: number;
+  readonly fromIndex: number;
+  readonly toIndex: number;
+  readonly n: number;
+  readonly effectiveN: number;
+  readonly noiseN: number;
+  readonly slopeNPerS: number | undefined;
+  /** Change over the window by the fit to log time, newtons. */
+  readonly creepN: number | undefined;
+  readonly short: boolean;
+};
+
+const windowFromS = 1;
+const windowToS = 3;
+const enough = 8;
+
+/**
+ * The settled force of a hold: median of its readings from 1 s to 3 s after the force has arrived; of a shorter hold
+ * those from 1 s on; where they are fewer than eight, those of its later half, marked short. Without a known rate
+ * there is no second to count: the later two thirds of the hold are taken.
+ * @param restNoise  residuals of the readings at rest, which show how long the noise remembers
+ * @returns  undefined when the hold has no reading
+ */
+export function settle(g: Ground, hold: HoldBounds, restNoise: Float64Array): Settled | undefined {
+  const { from, to, short } = settledStretch(g, hold);
+  const x: number[] = [];
+  const y: number[] = [];
+  for (let i = from; i <= to; i += 1) {
+    if (Number.isNaN(g.w[i]!)) continue;
+    x.push(i);
+    y.push(g.w[i]!);
+  }
+  if (y.length === 0) return undefined;
+  return figures(g, hold, x, Float64Array.from(y), restNoise, short);
+}
+
+function settledStretch(g: Ground, hold: HoldBounds): { from: number; to: number; short: boolean } {
+  const { arrival, holdEnd } = hold;
+  if (!g.trace.timed) return { from: arrival + Math.floor((holdEnd - arrival) / 3), to: holdEnd, short: false };
+  const from = g.trace.indexAfter(arrival, windowFromS);
+  const past = g.trace.indexAfter(arrival, windowToS);
+  const lasts = past <= holdEnd;
+  const to = lasts ? lastAtOrBefore(g, past, arrival) : holdEnd;
+  if (count(g, from, to) >= (lasts ? 3 : enough)) return { from, to, short: false };
+  let start = arrival + Math.ceil((holdEnd - arrival) / 2);
+  while (start > arrival && count(g, start, holdEnd) < enough) start -= 1;
+  return { from: start, to: holdEnd, short: true };
+}
+
+/** `past` itself when it stands just at 3 s, else the one before. */
+function lastAtOrBefore(g: Ground, past: number, arrival: number): number {
+  return g.trace.secondsBetween(arrival, past) <= windowToS + 1e-6 ? past : past - 1;
+}
+
+function count(g: Ground, from: number, to: number): number {
+  let n = 0;
+  for (let i = from; i <= to; i += 1) if (!Number.isNaN(g.w[i]!)) n += 1;
+  return n;
+}
+
+function figures(
+  g: Ground,
+  hold: HoldBounds,
+  x: number[],
+  y: Float64Array,
+  restNoise: Float64Array,
+  short: boolean,
+): Settled {
+  const n = y.length;
+  const times = x.map((i) => g.trace.secondsBetween(hold.arrival, i));
+  const timed = g.trace.timed && n >= 3 && times[0]! > 0;
+  const logTime = Float64Array.from(timed ? times.map(Math.log) : x);
+  const scatter = scatterOf(residualsOf(logTime, y, n >= enough), [restNoise]);
+  const noise = n >= 4 ? scatter.sigmaN : Math.max(scatter.sigmaN, g.sigmaN);
+  const line = timed ? lineFit(Float64Array.from(times), y) : undefined;
+  return {
+    indication: g.stepN > 0 && noise < 10 * g.stepN ? groupedMedian(y, g.stepN) : median(y),
+    standardN: medianUncertainty(y, noise, n >= 4 ? scatter : { ...scatter, widening: 1 }, g.stepN),
+    fromIndex: x[0]!,
+    toIndex: x[n - 1]!,
+    n,
+    effectiveN: scatter.effectiveN,
+    noiseN: n >= 2 ? sampleStdDev(y) : 0,
+    slopeNPerS: line?.slope,
+    creepN: timed ? lineFit(logTime, y).slope * (logTime[n - 1]! - logTime[0]!) : undefined,
+    short,
+  };
+}
+
+/**
+ * Standard uncertainty of the median: sqrt(pi / 2) that of the mean for normal noise. Where the noise is under a step
+ * the share of readings in the middle step takes the place of the normal density.
+ */
+function medianUncertainty(
+  y: Float64Array,
+  noise: number,
+  scatter: { medianMemory: number; widening: number },
+  stepN: number,
+): number {
+  const independent = y.length / scatter.medianMemory;
+  let own = (Math.sqrt(Math.PI / 2) * noise) / Math.sqrt(independent);
+  if (stepN > 0 && noise < stepN) {
+    const middle = median(y);
+    let within = 0;
+    for (const v of y) if (Math.abs(v - middle) <= stepN / 2) within += 1;
+    own = Math.max(
+      own,
+      within < y.length ? (stepN * y.length) / Math.max(1, within) / (2 * Math.sqrt(independent)) : 0,
+    );
+  }
+  return Math.sqrt((scatter.widening * own) ** 2 + roundingVariance(noise, stepN));
+}

@@ -1,0 +1,51 @@
+import { median } from "../numerics/median.ts";
+
+/**
+ * Single readings that stand out of both neighbours farther than noise, a ring or a rise can carry one: wrong digits,
+ * a disturbed line. Two together are no spike, and the crest of a ring of five and more readings a period is a peak.
+ *
+ * The excess over the nearer neighbour must pass eight standard deviations of the noise and two and a half steps,
+ * three quarters of the swing among the two readings on each side (a crest at five readings a period has 0.62 of it),
+ * and two and a half times the second-largest deviation among the four on each side (a ring too fast for the rate).
+ * @returns  their indices, in order
+ */
+export function findSpikes(w: Float64Array, from: number, to: number, sigmaN: number, stepN: number): number[] {
+  const least = Math.max(8 * sigmaN, 2.5 * stepN);
+  const found: number[] = [];
+  for (let i = Math.max(from, 1); i < to; i += 1) {
+    const v = w[i]!;
+    const before = w[i - 1]!;
+    const after = w[i + 1]!;
+    // Nearly every reading leaves here; NaN neighbours go on to the careful look.
+    if ((v >= before && v <= after) || (v <= before && v >= after) || Number.isNaN(v)) continue;
+    if (Math.abs(v - before) < least || Math.abs(v - after) < least) continue;
+    if (standsAlone(w, i, least)) found.push(i);
+  }
+  return found;
+}
+
+function standsAlone(w: Float64Array, i: number, least: number): boolean {
+  const before = neighbours(w, i, -1);
+  const after = neighbours(w, i, 1);
+  if (before.length === 0 || after.length === 0) return false;
+  const v = w[i]!;
+  const up = v > before[0]!;
+  if (up !== v > after[0]!) return false;
+  const excess = Math.min(Math.abs(v - before[0]!), Math.abs(v - after[0]!));
+  const near = [...before.slice(0, 2), ...after.slice(0, 2)];
+  if (excess < Math.max(least, 0.75 * (Math.max(...near) - Math.min(...near)))) return false;
+  const all = [...before, ...after];
+  const middle = median(all);
+  const deviations = all.map((x) => Math.abs(x - middle)).sort((a, b) => b - a);
+  return Math.abs(v - middle) > 2.5 * (deviations[1] ?? 0);
+}
+
+/** The nearest four readings on one side, nearest first; places without one are stepped over, four at most. */
+function neighbours(w: Float64Array, i: number, direction: 1 | -1): number[] {
+  const found: number[] = [];
+  for (let k = 1; k <= 8 && found.length < 4; k += 1) {
+    const v = w[i + k * direction];
+    if (v !== undefined && !Number.isNaN(v)) found.push(v);
+  }
+  return found;
+}
