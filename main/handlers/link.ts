@@ -1,0 +1,34 @@
+import type { Handlers } from "../../app/contract/methods.ts";
+import { listPorts } from "../link/ports.ts";
+import type { Context } from "./Context.ts";
+
+type Part = Pick<
+  Handlers,
+  | "ports.list"
+  | "ports.find"
+  | "link.open"
+  | "link.close"
+  | "link.learn"
+  | "link.usePattern"
+  | "link.tail"
+  | "zero.take"
+  | "simulated.command"
+>;
+
+/** The port, the gauge behind it, and what its lines say. */
+export function linkHandlers({ bench }: Context): Part {
+  return {
+    "ports.list": () => listPorts(),
+    "ports.find": ({ path }) => bench.findSetting(path),
+    "link.open": (input) => bench.open(input),
+    "link.close": () => bench.close(),
+    "link.learn": (input) => bench.learn(input),
+    "link.usePattern": (input) => bench.usePattern(input),
+    "link.tail": () => ({ lines: bench.tail() }),
+    "zero.take": () => bench.takeZero(),
+    "simulated.command": async (input) => {
+      await bench.simulated(input);
+      return { done: true };
+    },
+  };
+}

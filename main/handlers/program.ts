@@ -1,0 +1,77 @@
+import type { Handlers } from "../../app/contract/methods.ts";
+import type { PcSettings, ProgramView, Snapshot } from "../../app/contract/programViews.ts";
+import { pcSettings } from "../../app/contract/programViews.ts";
+import { AppError } from "../../app/contract/result.ts";
+import { readSpindleCount } from "../store/records/spindles.ts";
+import type { Context } from "./Context.ts";
+
+type Part = Pick<
+  Handlers,
+  | "state.snapshot"
+  | "settings.save"
+  | "program.openDemo"
+  | "program.leaveDemo"
+  | "records.verify"
+  | "records.backup"
+  | "job.stop"
+>;
+
+const plain: PcSettings = { theme: "system", language: "system", sound: true };
+
+/** The settings of this PC; what cannot be read there is as it is out of the box. */
+export function readSettings(context: Pick<Context, "settings">): PcSettings {
+  const read = pcSettings.partial().safeParse(pick(context.settings.read()));
+  return { ...plain, ...(read.success ? read.data : {}) };
+}
+
+const pick = (all: Readonly<Record<string, unknown>>) =>
+  Object.fromEntries(Object.keys(pcSettings.shape).flatMap((key) => (key in all ? [[key, all[key]]] : [])));
+
+export function programView({ store, version, host }: Context): ProgramView {
+  return {
+    version,
+    demo: store.demo,
+    dataFile: store.path,
+    readOnly: store.refusal?.message,
+    empty: readSpindleCount(store.db) === 0,
+    host,
+  };
+}
+
+/** The program itself: one look at everything, settings of this PC, long work. */
+export function programHandlers(context: Context): Part {
+  const { hub, jobs, bench, series } = context;
+  const openOther = async (demo: boolean): Promise<ProgramView> => {
+    await context.openOther(demo);
+    return { ...programView(context), demo, empty: !demo }; // the page loads anew and asks the other core
+  };
+  return {
+    "state.snapshot": (): Snapshot => ({
+      seq: hub.seq,
+      program: programView(context),
+      works: context.works(),
+      settings: readSettings(context),
+      link: bench.linkView(),
+      live: bench.liveView(),
+      draft: series.view,
+      undo: bench.undo.current,
+      jobs: jobs.list(),
+    }),
+    "settings.save": (part) => {
+      context.settings.change(part);
+      const settings = readSettings(context);
+      hub.say("settings.changed", settings);
+      return settings;
+    },
+    "program.openDemo": () => openOther(true),
+    "program.leaveDemo": () => openOther(false),
+    "records.verify": () => ({ jobId: jobs.start("verify", {}) }),
+    "records.backup": ({ folder }) => ({ jobId: jobs.start("backup", { folder }) }),
+    "job.stop": ({ jobId }) => {
+      jobs.stop(jobId);
+      const view = jobs.list().find((job) => job.jobId === jobId);
+      if (view === undefined) throw new AppError("notFound", "This work has ended already.", { key: "noJob" });
+      return view;
+    },
+  };
+}
