@@ -1,0 +1,16 @@
+/** What a proof may be told beside its readings; each absent where nobody knows it. */
+export type ProofOptions = {
+  /** Degree of the curve; absent: the method's own choice. */
+  readonly degree?: number | undefined;
+  /** Step of the gauge's last digit, in the indication's unit. */
+  readonly resolution?: number | undefined;
+  /** Relative standard uncertainty (k = 1) of the reference force, a fraction. */
+  readonly referenceRelative?: number | undefined;
+  /** Change of the gauge's sensitivity per kelvin (a fraction), and by how much the temperature went up and down in all. */
+  readonly temperature?: { readonly perKelvin: number; readonly rangeK: number } | undefined;
+};
+
+/** A proof that cannot be computed, and why, in one sentence for the user. */
+export type ProofRefused = { readonly refused: string };
+
+export const isRefused = <T extends object>(result: T | ProofRefused): result is ProofRefused => "refused" in result;
