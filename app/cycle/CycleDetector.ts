@@ -1,4 +1,5 @@
 import type { ReadingState } from "../gauge/ReadingSink.ts";
+import type { Rest } from "./Cycle.ts";
 import type { EmitCycle } from "./CycleDesk.ts";
 import type { LiveState } from "./LiveState.ts";
 import { FALL, Phases, REST, SEEK, UP } from "./Phases.ts";
@@ -106,6 +107,11 @@ export class CycleDetector {
   /** Readings a second: as given, else by the stamps; undefined when unknown. */
   get rateHz(): number | undefined {
     return this.#phases.trace.rateHz;
+  }
+
+  /** The rest in progress as far as it has lasted; undefined when the force is not at a true rest. */
+  get restNow(): Rest | undefined {
+    return this.#phases.restNow;
   }
 
   get live(): LiveState {

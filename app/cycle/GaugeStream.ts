@@ -2,7 +2,7 @@ import { type LineCounts, LineDecoder } from "../gauge/LineDecoder.ts";
 import type { LinePattern } from "../gauge/linePattern.ts";
 import type { ReadingSink, ReadingState, RejectReason } from "../gauge/ReadingSink.ts";
 import type { ForceUnit } from "../quantity/forceUnits.ts";
-import type { Cycle, Waveform } from "./Cycle.ts";
+import type { Cycle, Rest, Waveform } from "./Cycle.ts";
 import { CycleDetector } from "./CycleDetector.ts";
 import type { LiveState } from "./LiveState.ts";
 
@@ -77,11 +77,21 @@ export class GaugeStream {
     this.#detector.gap();
   }
 
-  /** The stream has ended, as a file does. */
-  end(): void {
+  /**
+   * The stream has ended, as a file does.
+   * @returns  the rest it ended in, for `applyZeros`
+   */
+  end(): Rest | undefined {
     this.#decoder.end(this.#lines);
     this.#handOut();
+    const closing = this.#detector.restNow;
     this.#detector.end();
+    return closing;
+  }
+
+  /** The rest in progress, for `applyZeros`. */
+  get restNow(): Rest | undefined {
+    return this.#detector.restNow;
   }
 
   get live(): LiveState {

@@ -1,3 +1,4 @@
+import type { Rest } from "./Cycle.ts";
 import type { EmitCycle } from "./CycleDesk.ts";
 import { CycleFiler } from "./CycleFiler.ts";
 import { Excursion } from "./Excursion.ts";
@@ -62,6 +63,12 @@ export class Phases {
   /** Whether the force stands still now. */
   isQuiet(): boolean {
     return this.#quietNow(this.out.onset) !== undefined;
+  }
+
+  /** The rest in progress, where it is a true one. */
+  get restNow(): Rest | undefined {
+    if (this.phase !== REST || this.band.strained) return undefined;
+    return this.band.restUpTo(this.trace, this.trace.length)?.rest;
   }
 
   #seek(): void {
