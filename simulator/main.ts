@@ -1,0 +1,49 @@
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { parseArgs } from "node:util";
+import { Control } from "./Control.ts";
+import { openControlPort, serveCommands } from "./controlPort.ts";
+import { gaugeFrom, options, playerFrom } from "./options.ts";
+import { fileOutput } from "./output/fileOutput.ts";
+import type { Output, Received } from "./output/Output.ts";
+import { ptyOutput } from "./output/ptyOutput.ts";
+import { tcpOutput } from "./output/tcpOutput.ts";
+import { Player } from "./Player.ts";
+
+/**
+ * The simulated gauge as a program: lines go to a TCP port, a pseudo-terminal or a file; commands come on standard
+ * input (and on a control port), each answered with a line of JSON. The first line printed says where it listens.
+ */
+async function main(): Promise<void> {
+  const { values } = parseArgs({ options, strict: true });
+  const gauge = gaugeFrom(values);
+  let player: Player | undefined;
+  const output = await outputFor(values, (bytes) => player?.received(bytes));
+  player = new Player(gauge, output, playerFrom(values));
+  const control = new Control(gauge, output, player);
+  const controlPort = values.control === undefined ? undefined : await openControlPort(control, Number(values.control));
+  const say = values.file === "-" ? process.stderr : process.stdout;
+  say.write(`${JSON.stringify({ ...output.address, ...(controlPort === undefined ? {} : { controlPort }) })}\n`);
+  const commands = serveCommands(control, process.stdin, say);
+  // Whoever started it has gone: it must not stay behind.
+  if (values["stop-with-input"]) void commands.then(() => player.stop());
+  for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => player.stop());
+  await player.run();
+  await output.close();
+  process.stdin.destroy();
+}
+
+function outputFor(
+  values: { tcp?: string; pty?: boolean | string; file?: string; path?: string },
+  received: Received,
+): Promise<Output> {
+  if (values.file !== undefined) return fileOutput(values.file);
+  if (values.pty) return ptyOutput(values.path ?? join(tmpdir(), `holdfast-gauge-${process.pid}`), received);
+  return tcpOutput(Number(values.tcp ?? 0), received);
+}
+
+main().catch((cause: Error) => {
+  process.stderr.write(`simulator: ${cause.message}\n`);
+  process.exitCode = cause instanceof RangeError || "code" in cause ? 2 : 1;
+  process.stdin.destroy();
+});
