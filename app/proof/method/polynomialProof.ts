@@ -8,7 +8,7 @@ import type { ProofReading } from "../data/ProofReading.ts";
 import type { ProofRemark } from "../data/ProofRemark.ts";
 import { seriesOf } from "../data/seriesOf.ts";
 import { type ZeroAndCreep, zeroAndCreep } from "../data/zeroAndCreep.ts";
-import { curveVariance } from "../uncertainty/curveVariance.ts";
+import { curveVariance, type Variance } from "../uncertainty/curveVariance.ts";
 import { runEffect } from "../uncertainty/runEffect.ts";
 import { type ProofContribution, type StepUncertainty, stepUncertainty } from "../uncertainty/StepUncertainty.ts";
 import { type UncertaintyCurve, uncertaintyCurve } from "../uncertainty/uncertaintyCurve.ts";
@@ -76,14 +76,21 @@ export function polynomialProof(
   const greatest = x.reduce((most, v) => Math.max(most, Math.abs(v)), 0);
   const uncertaintyAt = (reference: number) => {
     const { slope } = polynomialAt(fit, reference);
-    const { variance, degreesOfFreedom } = curveVariance(fit, effect, reference);
-    const curve: ProofContribution = {
-      source: "curve",
+    const { within, between } = curveVariance(fit, effect, reference);
+    const line = (
+      source: ProofContribution["source"],
+      { variance, degreesOfFreedom }: Variance,
+    ): ProofContribution => ({
+      source,
       standard: Math.sqrt(variance) / Math.abs(slope),
       degreesOfFreedom,
-    };
-    const shares = gaugeShares(reference, greatest, ends, options);
-    return stepUncertainty(reference, [curve, ...resolutionShare(fit, slope, options.resolution), ...shares]);
+    });
+    return stepUncertainty(reference, [
+      line("curve", within),
+      ...(between === undefined ? [] : [line("reproducibility", between)]),
+      ...resolutionShare(fit, slope, options.resolution),
+      ...gaugeShares(reference, greatest, ends, options),
+    ]);
   };
   const steps = curveSteps(loads, fit, uncertaintyAt);
   const lack = lackOfFit(fit, stepLabels(loads));

@@ -8,28 +8,23 @@ export type Variance = { readonly variance: number; readonly degreesOfFreedom: n
 /**
  * Variance of a fitted curve at a load, in squared indications. With runs, the part of the leverage that lies along
  * the slope carries the variance between runs, the rest that within them.
- * @returns  effective degrees of freedom by Welch and Satterthwaite; Infinity where nothing scatters
- * @see Draper and Smith, Applied Regression Analysis, 1.4; JCGM 100:2008, G.4
+ * @returns  `between` is undefined where runs are not told apart
+ * @see Draper and Smith, Applied Regression Analysis, 1.4
  */
-export function curveVariance(fit: PolynomialFit, runs: RunEffect | undefined, x: number): Variance {
+export function curveVariance(
+  fit: PolynomialFit,
+  runs: RunEffect | undefined,
+  x: number,
+): { within: Variance; between: Variance | undefined } {
   const { leverage } = polynomialAt(fit, x);
-  if (runs === undefined) return { variance: leverage * fit.residualSd ** 2, degreesOfFreedom: fit.residualDf };
+  if (runs === undefined)
+    return {
+      within: { variance: leverage * fit.residualSd ** 2, degreesOfFreedom: fit.residualDf },
+      between: undefined,
+    };
   const along = Math.min(leverage, (x * x) / runs.squaredLoads);
-  const between = along * runs.betweenMeanSquare;
-  const within = (leverage - along) * runs.withinMeanSquare;
-  return combineVariances([
-    { variance: between, degreesOfFreedom: runs.betweenDf },
-    { variance: within, degreesOfFreedom: runs.withinDf },
-  ]);
-}
-
-/** Sum of independent variances, its degrees of freedom by Welch and Satterthwaite (JCGM 100:2008, G.2b). */
-export function combineVariances(parts: readonly Variance[]): Variance {
-  let variance = 0;
-  let sum = 0;
-  for (const part of parts) {
-    variance += part.variance;
-    sum += (part.variance * part.variance) / part.degreesOfFreedom;
-  }
-  return { variance, degreesOfFreedom: sum > 0 ? (variance * variance) / sum : Infinity };
+  return {
+    within: { variance: (leverage - along) * runs.withinMeanSquare, degreesOfFreedom: runs.withinDf },
+    between: { variance: along * runs.betweenMeanSquare, degreesOfFreedom: runs.betweenDf },
+  };
 }
