@@ -3,6 +3,7 @@ import { prepared } from "./db.ts";
 import { faultOf, inPlainWords } from "./faults.ts";
 import { refuseWhenFull } from "./freeSpace.ts";
 import { appendEntries, checkDrafts, type Origin } from "./ledger/appendEntries.ts";
+import { matchNamed } from "./ledger/matchNamed.ts";
 import { readEntry } from "./ledger/readEntry.ts";
 import { insertWaveform } from "./records/waveforms.ts";
 import type { AppendExtra, EntryDraft, FiledEntry, OpenOptions, Store } from "./Store.ts";
@@ -46,6 +47,7 @@ export class OpenStore implements Store {
   append(batch: readonly EntryDraft[], extra: AppendExtra = {}): FiledEntry[] {
     const { origin } = this.#parts;
     const drafts = checkDrafts(batch);
+    matchNamed(drafts, extra.waveforms ?? []);
     return this.write((db) => {
       if (origin === undefined) throw new StoreError("readOnly", "This data file has no chain to continue.");
       for (const waveform of extra.waveforms ?? []) insertWaveform(db, waveform);
