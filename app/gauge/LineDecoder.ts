@@ -6,6 +6,7 @@ import type { LinePattern, WordMeaning } from "./linePattern.ts";
 import { type LineProofs, lineProofs } from "./lineProofs.ts";
 import { ParityStripper } from "./ParityStripper.ts";
 import type { ReadingSink, RejectReason } from "./ReadingSink.ts";
+import { shownLine } from "./shownLine.ts";
 import { type WholeLineMeaning, WholeLines } from "./WholeLines.ts";
 
 /** What a decoder has seen so far. */
@@ -32,31 +33,38 @@ export class LineDecoder implements LineReceiver {
     rejected: { tooLong: 0, notAscii: 0, parity: 0, frame: 0, fields: 0, number: 0, unit: 0, checksum: 0, torque: 0 },
   };
   readonly #splitter: LineSplitter;
-  readonly #reader: LineReader;
+  readonly #readers: readonly LineReader[]; // one a form; the first that reads a line has it
+  #reader: LineReader; // the one that read the line in work
   readonly #parity: ParityStripper | undefined;
   readonly #whole: WholeLines;
   readonly #startByte: number; // -1: lines have none
   readonly #proofs: LineProofs;
+  readonly #end: number;
   #sink: ReadingSink = silence;
   #joining = false; // the next line may lack its beginning
   #ending = false; // the line has no end, because the file has
+  #bytes: Uint8Array = new Uint8Array(0); // the line in work
+  #from = 0;
+  #to = 0;
   #unit: ForceUnit | undefined;
   #notice: WordMeaning = "other";
   #resolutionN: number | undefined;
   #lastPlaces = -1;
+  #usualLength = 0; // a chunk's rest shorter than the last line holds no whole one: it is not tried
 
   /** @throws RangeError  the pattern's numbers come bare and it does not say in which unit */
   constructor(pattern: LinePattern) {
-    if (pattern.unit === undefined && !pattern.fields.some((f) => f.field === "unit" && !f.optional)) {
+    if (pattern.unit === undefined && needsUnit(pattern))
       throw new RangeError("LineDecoder requires the unit of bare numbers");
-    }
     const start = pattern.fields[0]!;
     this.#startByte = start.field === "control" ? controlCode(start.name) : -1;
     this.#splitter = new LineSplitter(maxLineLength, lineEnds[pattern.terminator], pattern.fill);
-    this.#reader = new LineReader(pattern);
+    this.#readers = [pattern.fields, ...pattern.others.map((o) => o.fields)].map((f) => new LineReader(f, pattern));
+    this.#reader = this.#readers[0]!;
     this.#parity = pattern.parity === "none" ? undefined : new ParityStripper(pattern.parity);
     this.#whole = new WholeLines(pattern.lines);
     this.#proofs = lineProofs(pattern);
+    this.#end = { CR, LF, ETX, any: ANY }[lineEnds[pattern.terminator]];
   }
 
   /** One step of the last digit of the latest reading, newtons; undefined before the first. */
@@ -64,12 +72,63 @@ export class LineDecoder implements LineReceiver {
     return this.#resolutionN;
   }
 
+  /** The figure of the latest reading as the gauge wrote it, in its unit; 0 for an overload without a figure. */
+  get value(): number {
+    return this.#reader.hasForce ? this.#reader.value : 0;
+  }
+
+  /**
+   * The line a call of the sink is about, for the eye: control characters by name, bits beyond seven as hexadecimal;
+   * empty for one that was too long. Only right while that call lasts.
+   */
+  get rawLine(): string {
+    return shownLine(this.#bytes, this.#from, this.#to);
+  }
+
   /** Takes the next chunk and hands on what it completes. */
   push(chunk: Uint8Array, sink: ReadingSink): void {
     this.#sink = sink;
-    if (this.#parity === undefined) this.#splitter.push(chunk, this);
-    else this.#parity.strip(chunk, (clean) => this.#splitter.push(clean, this));
+    if (this.#parity === undefined) this.#take(chunk);
+    else this.#parity.strip(chunk, (clean) => this.#take(clean));
     this.#sink = silence;
+  }
+
+  /**
+   * A line that begins in this chunk is read on the spot, without looking for its end first: fields match no line
+   * end, so a reading whose fields end at one is the same line the splitter would cut. All else goes through it.
+   */
+  #take(chunk: Uint8Array): void {
+    const splitter = this.#splitter;
+    const reader = this.#readers[0]!;
+    const size = chunk.length;
+    let from = 0;
+    while (from < size) {
+      if (splitter.atStart && !this.#joining && size - from > this.#usualLength) {
+        const at = reader.readFields(chunk, from, size);
+        const next = at < 0 ? -1 : this.#endAt(chunk, at, size);
+        if (next >= 0 && at - from <= maxLineLength && reader.judge() === "reading") {
+          this.#reader = reader;
+          this.counts.lines += 1;
+          this.#usualLength = next - from;
+          this.#bytes = chunk;
+          this.#from = from;
+          this.#to = at;
+          this.#emit();
+          from = next;
+          continue;
+        }
+      }
+      from = splitter.next(chunk, from, this);
+    }
+  }
+
+  /** The position behind the line end at `at`, or -1 when there is none. */
+  #endAt(chunk: Uint8Array, at: number, size: number): number {
+    let p = at;
+    if (this.#end === LF && p < size && chunk[p] === CR) p += 1;
+    return p < size && (chunk[p] === this.#end || (this.#end === ANY && (chunk[p] === CR || chunk[p] === LF)))
+      ? p + 1
+      : -1;
   }
 
   /**
@@ -97,6 +156,7 @@ export class LineDecoder implements LineReceiver {
   overlong(): void {
     this.counts.lines += 1;
     this.#joining = false;
+    this.#to = this.#from;
     this.#reject("tooLong");
   }
 
@@ -104,31 +164,46 @@ export class LineDecoder implements LineReceiver {
     let end = to;
     while (end > from && (bytes[end - 1] === CR || bytes[end - 1] === LF)) end -= 1;
     if (end === from) return;
+    this.#bytes = bytes;
+    this.#from = from;
+    this.#to = end;
     if (this.#joining) {
       this.#joining = false;
       if (!this.#proofs.beginning) return;
     }
-    const outcome = this.#reader.read(bytes, from, end);
+    const outcome = this.#read(bytes, from, end);
     if (outcome === "reading") {
       this.counts.lines += 1;
       this.#emit();
     } else this.#otherwise(bytes, from, end, outcome);
   }
 
+  /** Tries the forms in their order; the reason of a refusal is the first form's. */
+  #read(bytes: Uint8Array, from: number, to: number): LineOutcome {
+    const refusal = this.#readers[0]!.read(bytes, from, to);
+    this.#reader = this.#readers[0]!;
+    if (refusal === "reading" || refusal === "aside") return refusal;
+    for (let k = 1; k < this.#readers.length; k += 1) {
+      const outcome = this.#readers[k]!.read(bytes, from, to);
+      if (outcome !== "reading" && outcome !== "aside") continue;
+      this.#reader = this.#readers[k]!;
+      return outcome;
+    }
+    return refusal;
+  }
+
   #emit(): void {
     const reader = this.#reader;
     this.counts.readings += 1;
-    if (reader.unit !== this.#unit || reader.places !== this.#lastPlaces) this.#newScale();
+    if (reader.hasForce && (reader.unit !== this.#unit || reader.places !== this.#lastPlaces)) this.#newScale();
     if (reader.notice !== "other") this.#tell(reader.notice);
     this.#sink.reading(reader.forceN, reader.state, reader.stampS);
   }
 
   #newScale(): void {
     const reader = this.#reader;
-    if (reader.hasForce) {
-      this.#lastPlaces = reader.places;
-      this.#resolutionN = reader.resolutionN;
-    }
+    this.#lastPlaces = reader.places;
+    this.#resolutionN = reader.resolutionN;
     if (reader.unit === this.#unit) return;
     this.#unit = reader.unit;
     this.#sink.unit?.(reader.unit);
@@ -193,6 +268,14 @@ export class LineDecoder implements LineReceiver {
 
 const lineEnds: Record<LinePattern["terminator"], LineEnd> = { CR: "CR", LF: "LF", CRLF: "LF", ETX: "ETX", any: "any" };
 
+/** A form whose readings come without a unit. */
+function needsUnit(pattern: LinePattern): boolean {
+  const forms = [pattern.fields, ...pattern.others.filter((o) => o.means === "reading").map((o) => o.fields)];
+  return forms.some(
+    (fields) => fields.some((f) => f.field === "force") && !fields.some((f) => f.field === "unit" && !f.optional),
+  );
+}
+
 /** Where calls go while no chunk is in work: nowhere. */
 const silence: ReadingSink = { reading() {}, rejected() {} };
 
@@ -207,5 +290,7 @@ function strayEnds(bytes: Uint8Array, from: number, to: number): number[] {
   return ends;
 }
 
+const ANY = -1;
+const ETX = 0x03;
 const LF = 0x0a;
 const CR = 0x0d;

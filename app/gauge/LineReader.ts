@@ -1,8 +1,8 @@
 import { type ForceUnit, forceUnits } from "../quantity/forceUnits.ts";
 import { parseForceUnit } from "../quantity/parseForceUnit.ts";
 import { checksumOf } from "./checksums.ts";
-import { compilePattern, op, type Step } from "./compilePattern.ts";
-import type { LinePattern, WordMeaning } from "./linePattern.ts";
+import { compileFields, op, type Step } from "./compileFields.ts";
+import type { LinePattern, PatternField, WordMeaning } from "./linePattern.ts";
 import { NumberReader } from "./NumberReader.ts";
 import type { ReadingState, RejectReason } from "./ReadingSink.ts";
 import { scaledForce } from "./scaledForce.ts";
@@ -39,17 +39,24 @@ export class LineReader {
 
   readonly #steps: readonly Step[];
   readonly #number = new NumberReader();
+  readonly #checked: boolean;
   readonly #starts: Int32Array; // where each field of the line began, for the checksum's span
   readonly #bareIndex: number; // -1: every line names its unit
   readonly #massMeansForce: boolean;
-  readonly #units: UnitName[] = []; // those met so far, the last one first
+  readonly #units: UnitName[] = []; // those met so far
+  #unitName = unitName(new Uint8Array(0), 0); // the one in use
   #unitIndex: number;
   #force: Step | undefined;
   #aside = false;
   #digits = 0;
 
-  constructor(pattern: LinePattern) {
-    this.#steps = compilePattern(pattern);
+  /**
+   * @param fields  one form of the pattern's lines
+   * @param pattern  what holds for all of them: the unit of bare numbers, whether mass means force
+   */
+  constructor(fields: readonly PatternField[], pattern: LinePattern) {
+    this.#steps = compileFields(fields);
+    this.#checked = fields.some((f) => f.field === "checksum");
     this.#starts = new Int32Array(this.#steps.length + 1);
     this.unit = pattern.unit ?? "N";
     this.#bareIndex = pattern.unit === undefined ? -1 : forceUnits.indexOf(pattern.unit);
@@ -59,6 +66,13 @@ export class LineReader {
 
   /** Reads `line[from]` to before `line[to]`. */
   read(line: Uint8Array, from: number, to: number): LineOutcome {
+    const at = this.readFields(line, from, to);
+    if (at < 0) return reasons[-at]!;
+    return at === to ? this.judge() : "frame";
+  }
+
+  /** Reads the fields from `from` on, whatever stands behind them; answers the position there, or below 0. */
+  readFields(line: Uint8Array, from: number, to: number): number {
     this.state = "live";
     this.notice = "other";
     this.stampS = Number.NaN;
@@ -69,18 +83,30 @@ export class LineReader {
     let at = from;
     for (let i = 0; i < steps.length; i += 1) {
       const step = steps[i]!;
-      this.#starts[i] = at;
+      if (this.#checked) this.#starts[i] = at;
       if (step.op === op.byte) {
         if (at < to && line[at] === step.byte) at += 1;
-        else if (!this.#mayEnd(at, to)) return at < to ? "fields" : "frame";
-      } else {
-        const next = this.#take(step, line, at, to, i);
-        if (next < 0) return reasons[-next]!;
-        at = next;
+        else if (!this.#mayEnd(at, to)) return at < to ? -FIELDS : -FRAME;
+        continue;
       }
+      // The three most frequent kinds stand here, not behind a further call.
+      if (step.op === op.force) at = this.#takeForce(step, line, at, to);
+      else if (step.op === op.unit) at = this.#takeUnit(step, line, at, to);
+      else at = this.#take(step, line, at, to, i);
+      if (at < 0) return at;
     }
-    if (at !== to) return "frame";
-    return this.#judge();
+    return at;
+  }
+
+  /** What the fields just read amount to. */
+  judge(): LineOutcome {
+    const force = this.#force;
+    if (force !== undefined) {
+      const fits = (force.form.decimalsOf[this.#unitIndex]! >> this.places) & 1;
+      if (fits === 0 && !(this.places > 0 && this.#digits === force.form.digits)) return "number";
+    } else if (this.state !== "overload") this.#aside = true;
+    this.unit = forceUnits[this.#unitIndex]!;
+    return this.#aside ? "aside" : "reading";
   }
 
   /** The force of the line just read, newtons. Decimal units are scaled in one rounding. */
@@ -102,16 +128,6 @@ export class LineReader {
   /** One step of the last digit, newtons. */
   get resolutionN(): number {
     return scaledForce(1, this.decimals, this.#unitIndex);
-  }
-
-  #judge(): LineOutcome {
-    const force = this.#force;
-    if (force !== undefined) {
-      const fits = (force.form.decimalsOf[this.#unitIndex]! >> this.places) & 1;
-      if (fits === 0 && !(this.places > 0 && this.#digits === force.form.digits)) return "number";
-    } else if (this.state !== "overload") this.#aside = true;
-    this.unit = forceUnits[this.#unitIndex]!;
-    return this.#aside ? "aside" : "reading";
   }
 
   #take(step: Step, line: Uint8Array, at: number, to: number, i: number): number {
@@ -168,12 +184,28 @@ export class LineReader {
   }
 
   #takeUnit(step: Step, line: Uint8Array, at: number, to: number): number {
+    const unit = this.#unitName;
+    const next = at + unit.length;
+    if (
+      next <= to &&
+      line[at] === unit.first &&
+      (unit.length === 1 || line[at + 1] === unit.second) &&
+      (unit.length < 3 || matches(unit.bytes, line, at, to)) &&
+      (next === to || !isLetter(line[next]!))
+    ) {
+      this.#unitIndex = unit.index;
+      return next;
+    }
+    return this.#otherUnit(step, line, at, to);
+  }
+
+  #otherUnit(step: Step, line: Uint8Array, at: number, to: number): number {
     const units = this.#units;
     for (let k = 0; k < units.length; k += 1) {
       const name = units[k]!;
       const next = at + name.bytes.length;
       if (!matches(name.bytes, line, at, to) || (next < to && isLetter(line[next]!))) continue;
-      if (k > 0) units.unshift(...units.splice(k, 1)); // the unit in use is found at once next time
+      this.#unitName = name; // the unit in use is found at once next time
       this.#unitIndex = name.index;
       return next;
     }
@@ -189,7 +221,8 @@ export class LineReader {
     if (meaning.kind === "torque") return -TORQUE;
     if (meaning.kind === "unknown" || (meaning.kind === "mass" && !this.#massMeansForce)) return -UNIT;
     const index = forceUnits.indexOf(meaning.unit);
-    this.#units.unshift({ bytes: line.slice(at, next), index });
+    this.#unitName = unitName(line.slice(at, next), index);
+    this.#units.unshift(this.#unitName);
     if (this.#units.length > 8) this.#units.pop();
     this.#unitIndex = index;
     return next;
@@ -231,9 +264,24 @@ export class LineReader {
   }
 }
 
-type UnitName = { readonly bytes: Uint8Array; readonly index: number };
+/** A unit's text; its first two bytes stand apart, since most units have no more. */
+type UnitName = {
+  readonly bytes: Uint8Array;
+  readonly length: number;
+  readonly first: number;
+  readonly second: number;
+  readonly index: number;
+};
 
-const isLetter = (byte: number) => (byte >= 0x41 && byte <= 0x5a) || (byte >= 0x61 && byte <= 0x7a);
+const unitName = (bytes: Uint8Array, index: number): UnitName => ({
+  bytes,
+  length: bytes.length,
+  first: bytes[0] ?? -1,
+  second: bytes[1] ?? -1,
+  index,
+});
+
+const isLetter = (byte: number) => ((byte | 0x20) - 0x61) >>> 0 < 26;
 
 const orFields = (next: number) => (next < 0 ? -FIELDS : next);
 

@@ -30,25 +30,32 @@ export class LineSplitter {
     this.#fill = fill;
   }
 
+  /** Whether the next byte begins a line. */
+  get atStart(): boolean {
+    return this.#length === 0;
+  }
+
   /** Takes the next chunk; hands on each line it completes. */
   push(chunk: Uint8Array, receiver: LineReceiver): void {
+    for (let from = 0; from < chunk.length; ) from = this.next(chunk, from, receiver);
+  }
+
+  /** Takes the bytes from `from` on to the next line end or the chunk's; answers the position behind them. */
+  next(chunk: Uint8Array, from: number, receiver: LineReceiver): number {
     const first = this.#first;
     const second = this.#second;
     const size = chunk.length;
-    let from = 0;
-    for (let at = 0; at < size; at += 1) {
-      const byte = chunk[at]!;
-      if (byte !== first && byte !== second) continue;
-      if (this.#length > 0) this.#finish(chunk, at, receiver);
-      else this.#pass(chunk, from, at, receiver);
-      from = at + 1;
-    }
-    if (from < size) this.#keep(chunk, from, size);
+    let at = from;
+    while (at < size && chunk[at] !== first && chunk[at] !== second) at += 1;
+    if (at === size) this.#keep(chunk, from, size);
+    else if (this.#length > 0) this.#finish(chunk, from, at, receiver);
+    else this.#pass(chunk, from, at, receiver);
+    return at + 1;
   }
 
   /** Hands on what has come since the last line end, for the end of a file. */
   end(receiver: LineReceiver): void {
-    if (this.#length > 0) this.#finish(this.#kept, 0, receiver);
+    if (this.#length > 0) this.#finish(this.#kept, 0, 0, receiver);
   }
 
   /** Forgets the line in work: its other part is lost. Answers whether there was one. */
@@ -66,9 +73,9 @@ export class LineSplitter {
     else receiver.line(bytes, start, to);
   }
 
-  #finish(chunk: Uint8Array, to: number, receiver: LineReceiver): void {
-    const length = this.#length + to;
-    if (length <= this.#kept.length) this.#kept.set(chunk.subarray(0, to), this.#length);
+  #finish(chunk: Uint8Array, from: number, to: number, receiver: LineReceiver): void {
+    const length = this.#length + to - from;
+    if (length <= this.#kept.length) this.#copy(chunk, from, to);
     this.#length = 0;
     if (length > this.#kept.length) this.#drop(receiver);
     else receiver.line(this.#kept, 0, length);
@@ -78,10 +85,14 @@ export class LineSplitter {
     let start = from;
     if (this.#length === 0) while (start < to && this.#skips(chunk[start]!)) start += 1;
     const length = this.#length + to - start;
-    // A plain loop: for the few bytes of a chunk it beats a call into `set`.
-    if (length <= this.#kept.length)
-      for (let i = start; i < to; i += 1) this.#kept[this.#length + i - start] = chunk[i]!;
+    if (length <= this.#kept.length) this.#copy(chunk, start, to);
     this.#length = Math.min(length, this.#kept.length + 1); // a count that cannot overflow on a stream without ends
+  }
+
+  /** A plain loop: for the few bytes of a line it beats a call into `set`. */
+  #copy(chunk: Uint8Array, from: number, to: number): void {
+    const kept = this.#kept;
+    for (let i = from, k = this.#length; i < to; i += 1, k += 1) kept[k] = chunk[i]!;
   }
 
   #drop(receiver: LineReceiver): void {

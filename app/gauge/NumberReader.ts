@@ -43,7 +43,7 @@ export class NumberReader {
       p += 1;
     }
     let whole = p - wholeFrom;
-    if (whole === 0) return -1;
+    if (whole === 0 && !(form.mayOmitZero && p < end && line[p] === form.mark)) return -1;
     if (form.thousands >= 0 && p < end && line[p] === form.thousands && whole <= 3) {
       while (
         p + 3 < end &&

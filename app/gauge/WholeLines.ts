@@ -1,4 +1,4 @@
-import { bytesOf } from "./compilePattern.ts";
+import { bytesOf } from "./compileFields.ts";
 import type { LinePattern } from "./linePattern.ts";
 import { matches } from "./takeField.ts";
 

@@ -1,4 +1,10 @@
 import type { ForceUnit } from "../quantity/forceUnits.ts";
+import { addOthers } from "./learn/addOthers.ts";
+import { unitOf } from "./learn/columns.ts";
+import { decodeSample } from "./learn/decodeSample.ts";
+import { mainForm, trialOf } from "./learn/mainForm.ts";
+import { questionsOf } from "./learn/questions.ts";
+import { nothing, readSample } from "./learn/readSample.ts";
 import type { LinePattern } from "./linePattern.ts";
 import type { ReadingState, RejectReason } from "./ReadingSink.ts";
 
@@ -50,7 +56,32 @@ export type LearnResult =
   | { readonly kind: "torque"; readonly unit: string; readonly reason: string }
   | { readonly kind: "nothing"; readonly reason: string; readonly lineEnds: boolean };
 
-/** Proposes a line pattern from a few seconds of stream or a pasted sample. */
-export function learnPattern(_bytes: Uint8Array, _hints: LearnHints = {}): LearnResult {
-  return { kind: "nothing", reason: "learning is not written yet", lineEnds: false };
+/** Lines kept in `decoded` unless the caller says otherwise. */
+const keepLines = 50_000;
+
+/**
+ * Proposes a line pattern from a few seconds of stream or a pasted sample. The largest group of lines alike gives the
+ * main form; what it does not read is looked through for overload words, echoes and further forms; then the whole sample
+ * is decoded by what was learned. Damaged and cut lines do no harm while most are whole. What the sample cannot tell is
+ * asked in `undecided`, never guessed silently.
+ */
+export function learnPattern(bytes: Uint8Array, hints: LearnHints = {}): LearnResult {
+  const sample = readSample(bytes);
+  if ("kind" in sample) return sample;
+  const main = mainForm(sample, hints);
+  if ("kind" in main) return main;
+  const pattern = addOthers(main.pattern, main, sample);
+  const known = hints.unit !== undefined || unitOf(main.form.choice.unit)?.kind === "force";
+  const { decoded, readings, asides, rejected } = decodeSample(
+    bytes,
+    trialOf(pattern),
+    known,
+    hints.keepLines ?? keepLines,
+  );
+  const lines = readings + rejected;
+  if (readings === 0 || readings < 0.3 * lines) return nothing("most lines follow no form that could be read", true);
+  const undecided = questionsOf(main.form, pattern, hints, main.checkUnknown);
+  const sure = undecided.some((open) => open.field === "force") ? 0.6 : 1;
+  const confidence = (sure * ((readings + asides) / (lines + asides)) * readings) / (readings + 3);
+  return { kind: "learned", pattern, confidence, decoded, undecided, readings, rejected };
 }

@@ -7,6 +7,12 @@ const meaning = z.enum(["stable", "moving", "overload", "underload", "lowBattery
 export type WordMeaning = z.infer<typeof meaning>;
 
 const printable = z.string().regex(/^[\x20-\x7e]+$/, "only printable ASCII");
+const isAscii = (text: string) => [...text].every((c) => c.charCodeAt(0) < 0x80);
+const wholeText = z
+  .string()
+  .min(1)
+  .max(60)
+  .refine((text) => isAscii(text) && !/[\r\n]/.test(text), "only ASCII, on one line");
 const count = z.int().min(0).max(80);
 
 /** How a number is written. Whatever the pattern does not allow, the line is rejected for. */
@@ -16,6 +22,8 @@ const numberForm = {
   /** The padding stands between sign and digits. */
   signGap: z.boolean().default(false),
   decimalMark: z.enum([".", ","]).optional(),
+  /** Numbers below one may begin with the mark. */
+  mayOmitZero: z.boolean().default(false),
   /** Counts of decimals that may stand; absent: any. */
   decimals: z.array(z.int().min(0).max(9)).min(1).max(10).optional(),
   /** The same for a unit whose counts differ. */
@@ -70,6 +78,8 @@ const field = z.discriminatedUnion("field", [
     field: z.literal("ignored"),
     what: z.enum(["number", "word", "date", "hex", "any"]),
     width: z.int().min(1).max(40).optional(),
+    /** Of a number. */
+    decimalMark: z.enum([".", ","]).optional(),
   }),
   /** Over the bytes of the fields `first` to `last`, counted from 1; both inclusive. */
   z.strictObject({
@@ -88,6 +98,11 @@ const body = z.strictObject({
   version: z.literal(1),
   name: z.string().max(80).default(""),
   fields: z.array(field).min(1).max(40),
+  /** Further forms a line may have: another reading (a held maximum between live ones), or nothing of use here. */
+  others: z
+    .array(z.strictObject({ means: z.enum(["reading", "aside"]), fields: z.array(field).min(1).max(40) }))
+    .max(12)
+    .default([]),
   /** `any`: CR, LF or both, empty lines do not count. `ETX` ends the line; further control characters before the next are skipped. */
   terminator: z.enum(["CR", "LF", "CRLF", "ETX", "any"]),
   /** Set where eight bits were received but seven sent. */
@@ -98,7 +113,7 @@ const body = z.strictObject({
   lines: z
     .array(
       z.strictObject({
-        text: printable.max(60),
+        text: wholeText,
         means: z.enum(["echo", "status", "overload", "underload", "lowBattery"]),
       }),
     )
@@ -134,18 +149,32 @@ const body = z.strictObject({
  */
 export const linePatternSchema = body.superRefine((pattern, context) => {
   const refuse = (path: (string | number)[], message: string) => context.addIssue({ code: "custom", path, message });
-  const forces = pattern.fields.filter((f) => f.field === "force").length;
-  if (forces !== 1) refuse(["fields"], `a line has one force, here are ${forces}`);
-  for (const [i, f] of pattern.fields.entries()) {
-    if (f.field === "blanks" && f.least > f.most) refuse(["fields", i], "least is more than most");
-    if (f.field === "checksum" && (f.first > f.last || f.last > pattern.fields.length))
-      refuse(["fields", i], "the span leaves the line");
-    if (f.field === "checksum" && f.first <= i + 1 && i + 1 <= f.last)
-      refuse(["fields", i], "a checksum cannot cover itself");
+  checkFields(pattern.fields, true, (i, message) => refuse(["fields", ...i], message));
+  for (const [k, other] of pattern.others.entries()) {
+    checkFields(other.fields, other.means === "reading", (i, message) =>
+      refuse(["others", k, "fields", ...i], message),
+    );
   }
   if (pattern.sends === "onRequest" && pattern.request === undefined)
     refuse(["request"], "what is asked for is missing");
 });
+
+/** What a schema of single fields cannot see: how they stand to each other. */
+function checkFields(
+  fields: readonly PatternField[],
+  reads: boolean,
+  refuse: (path: number[], message: string) => void,
+): void {
+  const forces = fields.filter((f) => f.field === "force").length;
+  const bare = fields.some((f) => f.field === "status" && Object.values(f.words).includes("overload"));
+  if (forces > 1 || (reads && forces === 0 && !bare)) refuse([], `a line has one force, here are ${forces}`);
+  for (const [i, f] of fields.entries()) {
+    if (f.field === "blanks" && f.least > f.most) refuse([i], "least is more than most");
+    if (f.field !== "checksum") continue;
+    if (f.first > f.last || f.last > fields.length) refuse([i], "the span leaves the line");
+    if (f.first <= i + 1 && i + 1 <= f.last) refuse([i], "a checksum cannot cover itself");
+  }
+}
 
 export type LinePattern = z.infer<typeof linePatternSchema>;
 /** A pattern as it may be written by hand: what has a default can be left out. */

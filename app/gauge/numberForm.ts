@@ -10,6 +10,7 @@ export type NumberForm = {
   readonly signAfter: boolean;
   readonly signGap: boolean;
   readonly mark: number;
+  readonly mayOmitZero: boolean;
   readonly thousands: number;
   readonly wholeDigits: number;
   readonly digits: number;
@@ -23,8 +24,18 @@ export type NumberForm = {
 
 export const anyDecimals = 0x3ff;
 
-/** A further number that is only passed over, as wide or as long as it likes. */
-export const looseNumber: NumberForm = formOf({ field: "force", sign: "maybe" } as ForceField);
+/** A further number that is only passed over, as long as it likes. */
+export const looseNumber: NumberForm = formOf({
+  field: "force",
+  sign: "maybe",
+  signGap: true,
+  mayOmitZero: true,
+  align: "right",
+  mayGrow: false,
+  exponent: false,
+  held: false,
+  instead: {},
+});
 
 export function formOf(field: ForceField): NumberForm {
   const masks = new Int32Array(forceUnits.length).fill(
@@ -38,15 +49,16 @@ export function formOf(field: ForceField): NumberForm {
     signMust: field.sign === "always",
     signColumn: field.sign === "column",
     signAfter: field.sign === "after",
-    signGap: field.signGap ?? false,
+    signGap: field.signGap,
     mark: field.decimalMark?.charCodeAt(0) ?? -1,
+    mayOmitZero: field.mayOmitZero,
     thousands: field.thousands?.charCodeAt(0) ?? -1,
     wholeDigits: field.wholeDigits ?? -1,
     digits: field.digits ?? -1,
     width: field.width ?? -1,
     left: field.align === "left",
-    mayGrow: field.mayGrow ?? false,
-    exponent: field.exponent ?? false,
+    mayGrow: field.mayGrow,
+    exponent: field.exponent,
     decimalsOf: masks,
   };
 }

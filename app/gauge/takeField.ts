@@ -1,4 +1,4 @@
-import { op, type Step, type Word } from "./compilePattern.ts";
+import { op, type Step, type Word } from "./compileFields.ts";
 import type { NumberReader } from "./NumberReader.ts";
 import { isDigit, isLetter, scanDate, scanHex, scanLetters } from "./scanText.ts";
 
@@ -42,7 +42,7 @@ export function takeDigits(step: Step, line: Uint8Array, at: number, to: number)
 export function takeIgnored(step: Step, number: NumberReader, line: Uint8Array, at: number, to: number): number {
   switch (step.op) {
     case op.number:
-      return number.read(line, skipBlanks(line, at, to), to, step.form);
+      return number.read(line, at, to, step.form);
     case op.letters:
       return within(step, at, scanLetters(line, at, to));
     case op.hex:

@@ -1,6 +1,6 @@
 import type { ChecksumMethod } from "./checksums.ts";
 import { type ControlName, controlCode } from "./controlCharacters.ts";
-import type { LinePattern, PatternField, WordMeaning } from "./linePattern.ts";
+import type { PatternField, WordMeaning } from "./linePattern.ts";
 import { formOf, looseNumber, type NumberForm } from "./numberForm.ts";
 
 export type Word = { readonly bytes: Uint8Array; readonly means: WordMeaning };
@@ -64,9 +64,9 @@ const blank: Step = {
   last: 0,
 };
 
-/** The pattern's fields as steps of the reading loop, one a field. */
-export function compilePattern(pattern: LinePattern): readonly Step[] {
-  return pattern.fields.map(stepOf);
+/** A line's fields as steps of the reading loop, one a field. */
+export function compileFields(fields: readonly PatternField[]): readonly Step[] {
+  return fields.map(stepOf);
 }
 
 const perSecond = { s: 1, ms: 1000, us: 1_000_000, clock: 1 } as const;
@@ -100,7 +100,13 @@ function stepOf(field: PatternField): Step {
       };
     }
     case "ignored":
-      return { ...blank, op: ignoredOps[field.what], least: field.width ?? 1, most: field.width ?? 40 };
+      return {
+        ...blank,
+        op: ignoredOps[field.what],
+        least: field.width ?? 1,
+        most: field.width ?? 40,
+        form: { ...looseNumber, mark: field.decimalMark?.charCodeAt(0) ?? -1 },
+      };
     case "checksum":
       return {
         ...blank,

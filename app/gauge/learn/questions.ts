@@ -1,0 +1,77 @@
+import type { LearnHints, OpenQuestion } from "../learnPattern.ts";
+import type { LinePattern } from "../linePattern.ts";
+import type { LearnedForm } from "./buildForm.ts";
+import { unitOf } from "./columns.ts";
+
+/** What the sample could not tell, one plain question each. */
+export function questionsOf(
+  form: LearnedForm,
+  pattern: LinePattern,
+  hints: LearnHints,
+  checkUnknown: boolean,
+): OpenQuestion[] {
+  const questions: OpenQuestion[] = [...unitQuestion(form, hints), ...forceQuestion(form), ...form.questions];
+  if (checkUnknown) {
+    questions.push({
+      field: "checksum",
+      question:
+        "The lines end in what looks like a check, by no rule known here: go on without it? Damaged lines may then be read.",
+      proposal: "without it",
+    });
+  }
+  if (pattern.rateHz === undefined && !hasStamps(pattern) && !alwaysHeld(pattern))
+    questions.push(rateQuestion(form, hints));
+  return questions;
+}
+
+function unitQuestion({ choice }: LearnedForm, hints: LearnHints): OpenQuestion[] {
+  if (hints.unit !== undefined) return [];
+  const unit = unitOf(choice.unit);
+  if (unit?.kind === "force") return [];
+  if (unit?.kind === "mass") {
+    const text = choice.unit!.tokens[0]!.text;
+    const question = `The lines say ${text}, which is a mass: does this gauge mean force (${unit.unit})?`;
+    return [{ field: "unit", question, proposal: unit.unit }];
+  }
+  return [{ field: "unit", question: "The numbers come without a unit of force: which one does the gauge show?" }];
+}
+
+function forceQuestion({ choice }: LearnedForm): OpenQuestion[] {
+  if (choice.countsUp && choice.unit === undefined) {
+    return [
+      {
+        field: "force",
+        question: "The only number counts up from line to line: is it the force, or is the force missing?",
+        proposal: "the force",
+      },
+    ];
+  }
+  if (!choice.doubtful) return [];
+  const place = choice.force.index;
+  const text = choice.force.tokens[0]!.text;
+  return [
+    {
+      field: "force",
+      question: `More than one number could be the force: is it the one that reads "${text}" in the first line?`,
+      proposal: `${place}`,
+    },
+  ];
+}
+
+function rateQuestion(form: LearnedForm, hints: LearnHints): OpenQuestion {
+  const question = "Nothing in the lines tells the time: how many readings a second does the gauge send?";
+  const seen = hints.durationS === undefined ? undefined : form.choice.force.tokens.length / hints.durationS;
+  return { field: "rate", question, ...(seen === undefined ? {} : { proposal: `${Number(seen.toPrecision(2))}` }) };
+}
+
+export const hasStamps = (pattern: LinePattern): boolean => pattern.fields.some((f) => f.field === "time" && !f.coarse);
+
+/** A gauge that only ever sends its held maximum has no course in time to be measured. */
+function alwaysHeld(pattern: LinePattern): boolean {
+  const words = pattern.fields.flatMap((f) => (f.field === "status" ? Object.values(f.words) : []));
+  return (
+    pattern.others.length === 0 &&
+    words.includes("held") &&
+    !pattern.fields.some((f) => f.field === "status" && f.optional)
+  );
+}
