@@ -1,5 +1,6 @@
 import type { LinkState, Source } from "../../app/contract/linkViews.ts";
-import type { Cycle } from "../../app/cycle/Cycle.ts";
+import type { Cycle, Waveform } from "../../app/cycle/Cycle.ts";
+import type { ReadingBatch } from "../../app/cycle/GaugeStream.ts";
 import type { LinePattern } from "../../app/gauge/linePattern.ts";
 import type { RejectReason } from "../../app/gauge/ReadingSink.ts";
 import type { ForceUnit } from "../../app/quantity/forceUnits.ts";
@@ -19,7 +20,7 @@ export type SessionSettings = {
   readonly source: Source;
   /** The source's name as the user knows it; absent: the source's own. */
   readonly label?: string | undefined;
-  /** Absent: bytes are kept and nothing is read of them until `usePattern` (state `listening`). */
+  /** Absent: bytes are kept and nothing is read of them until `setPattern` (state `listening`). */
   readonly pattern?: LinePattern | undefined;
   /** Readings a second where the gauge sends no time of its own. */
   readonly rateHz?: number | undefined;
@@ -48,43 +49,27 @@ export type LinkCounters = {
 export type SessionStatus = {
   readonly state: LinkState;
   readonly label: string;
-  readonly source: Source | undefined;
+  readonly source: Source;
+  readonly usb: UsbIdentity | undefined;
   readonly pattern: LinePattern | undefined;
   readonly unit: ForceUnit | undefined;
   readonly rateHz: number | undefined;
   readonly counters: LinkCounters;
   readonly problem: LinkProblem | undefined;
   readonly spoolTrimmed: boolean;
+  /** Where this session's bytes are kept; undefined for files, which are their own record. */
   readonly spoolFile: string | undefined;
-};
-
-/** Readings of one chunk, in order. The arrays are lent until the call returns. */
-export type ReadingRun = {
-  readonly n: number;
-  /** Place in time from the stream's first line, for each reading. */
-  readonly index: Float64Array;
-  /** Seconds from the stream's first line; NaN where neither stamp nor rate is known. */
-  readonly tS: Float64Array;
-  /** Indication in newtons, zero not taken off; NaN for overload. */
-  readonly forceN: Float64Array;
-};
-
-/** Readings of one cycle with some rest on both sides, as they are kept with the check. */
-export type CycleWaveform = {
-  readonly fromIndex: number;
-  /** One a place in time; NaN where a line was rejected or said overload. */
-  readonly forceN: Float32Array;
-  /** Seconds of the first place, and between places; undefined when no time is known. */
-  readonly startS: number | undefined;
-  readonly stepS: number | undefined;
 };
 
 /** Where a session's results go. No call may throw; none is made after `close` has resolved. */
 export type SessionReceiver = {
   /** State, problem, unit, pattern or trim have changed. Counters alone call nothing: ask `status()`. */
   changed(status: SessionStatus): void;
-  readings(run: ReadingRun): void;
-  cycle(cycle: Cycle): void;
+  /** Lent until the call returns. */
+  readings(batch: ReadingBatch): void;
+  cycle(cycle: Cycle, waveform: Waveform): void;
+  /** A word of the gauge's with a meaning for the user, each time it changes. */
+  notice?(notice: "lowBattery" | "moving" | "stable" | "underload"): void;
   /** The link was lost at this time of the stream (seconds, undefined without a clock). */
   gap(atS: number | undefined): void;
 };

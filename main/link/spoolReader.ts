@@ -25,9 +25,19 @@ export function readSpool(bytes: Uint8Array, emit: (record: SpoolRecord) => void
   return { wholeBytes: parser.wholeBytes, damaged: parser.damaged };
 }
 
-/** The same for a file of any size, a block at a time, so that nothing else has to wait for long. */
-export async function readSpoolFile(path: string, emit: (record: SpoolRecord) => void): Promise<SpoolEnd> {
+/**
+ * The same for a file of any size, a block at a time, so that nothing else has to wait for long.
+ * @param afterBlock  what is to be done before the next block is read
+ */
+export async function readSpoolFile(
+  path: string,
+  emit: (record: SpoolRecord) => void,
+  afterBlock?: () => Promise<void>,
+): Promise<SpoolEnd> {
   const parser = new SpoolParser();
-  for await (const block of createReadStream(path, { highWaterMark: 1 << 16 })) parser.push(block as Buffer, emit);
+  for await (const block of createReadStream(path, { highWaterMark: 1 << 16 })) {
+    parser.push(block as Buffer, emit); // a stream without an encoding brings buffers
+    await afterBlock?.();
+  }
   return { wholeBytes: parser.wholeBytes, damaged: parser.damaged };
 }
