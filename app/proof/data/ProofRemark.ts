@@ -24,7 +24,9 @@ export type ProofRemark = {
     | "runsUnknown"
     | "lackOfFit"
     | "tableFromMemory"
-    | "zeroMissing";
+    | "zeroMissing"
+    | "creepLarge"
+    | "zeroChangeLarge";
   /** The figure, label or list the sentence speaks of. */
   readonly about?: string | undefined;
 };
@@ -51,6 +53,9 @@ const words: Readonly<Record<ProofRemark["code"], string>> = {
   runsUnknown: "the readings name no runs: they are taken as independent of one another",
   lackOfFit: "the curve misses repeated loads by more than they scatter: #",
   tableFromMemory: "limits from memory: check against your edition of the standard (#)",
+  creepLarge: "creep beyond that of the coarsest load cells (#): let the gauge rest, look at its mounting",
+  zeroChangeLarge:
+    "the zero changes by more than that of the coarsest load cells (#): warm up, preload, look at the mounting",
   zeroMissing: "no zero was read before the loads: the indications are taken as net",
 };
 

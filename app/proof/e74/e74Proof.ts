@@ -4,6 +4,7 @@ import { averagedLoads } from "../data/averagedLoads.ts";
 import { type NetReading, netReadings } from "../data/netReadings.ts";
 import type { ProofReading } from "../data/ProofReading.ts";
 import type { ProofRemark } from "../data/ProofRemark.ts";
+import { plausibility } from "../data/plausibility.ts";
 import { seriesOf } from "../data/seriesOf.ts";
 import { type ZeroAndCreep, zeroAndCreep } from "../data/zeroAndCreep.ts";
 import { carriesDegree } from "../method/carriesDegree.ts";
@@ -113,7 +114,7 @@ export function e74Proof(
       steps.map((s) => s.reference),
       steps.map((s) => s.uncertainty.expanded),
     ),
-    remarks: remarksOn(sorted.remarks, loads, options, table),
+    remarks: [...remarksOn(sorted.remarks, loads, options, table), ...plausibility(ends)],
   };
 }
 

@@ -2,6 +2,7 @@ import { fitPolynomial, type PolynomialFit } from "../../numerics/fitPolynomial.
 import { netReadings } from "../data/netReadings.ts";
 import type { ProofReading } from "../data/ProofReading.ts";
 import type { ProofRemark } from "../data/ProofRemark.ts";
+import { plausibility } from "../data/plausibility.ts";
 import { type SortedProof, seriesOf } from "../data/seriesOf.ts";
 import { type ZeroAndCreep, zeroAndCreep } from "../data/zeroAndCreep.ts";
 import { carriesDegree } from "../method/carriesDegree.ts";
@@ -99,7 +100,7 @@ export function iso376Proof(
       steps.map((s) => s.reference),
       steps.map((s) => s.uncertainty.expanded),
     ),
-    remarks: remarksOn(sorted, roles, common.length, options, table),
+    remarks: [...remarksOn(sorted, roles, common.length, options, table), ...plausibility(ends)],
   };
 }
 

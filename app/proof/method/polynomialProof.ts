@@ -6,6 +6,7 @@ import { averagedLoads } from "../data/averagedLoads.ts";
 import { type NetReading, netReadings } from "../data/netReadings.ts";
 import type { ProofReading } from "../data/ProofReading.ts";
 import type { ProofRemark } from "../data/ProofRemark.ts";
+import { plausibility } from "../data/plausibility.ts";
 import { seriesOf } from "../data/seriesOf.ts";
 import { type ZeroAndCreep, zeroAndCreep } from "../data/zeroAndCreep.ts";
 import { curveVariance, type Variance } from "../uncertainty/curveVariance.ts";
@@ -95,6 +96,7 @@ export function polynomialProof(
   const steps = curveSteps(loads, fit, uncertaintyAt);
   const lack = lackOfFit(fit, stepLabels(loads));
   const remarks: ProofRemark[] = noted.filter((r) => r.code !== "loadTwice" && (named || r.code !== "loadOutOfOrder"));
+  remarks.push(...plausibility(ends));
   if (!named) remarks.push({ code: "runsUnknown" });
   if (lack !== undefined && lack.p < 0.05)
     remarks.push({ code: "lackOfFit", about: `F = ${lack.f.toPrecision(4)}, p = ${lack.p.toPrecision(2)}` });

@@ -4,6 +4,7 @@ import { averagedLoads } from "../data/averagedLoads.ts";
 import { type NetReading, netReadings } from "../data/netReadings.ts";
 import type { ProofReading } from "../data/ProofReading.ts";
 import type { ProofRemark } from "../data/ProofRemark.ts";
+import { plausibility } from "../data/plausibility.ts";
 import { seriesOf } from "../data/seriesOf.ts";
 import { type ZeroAndCreep, zeroAndCreep } from "../data/zeroAndCreep.ts";
 import { gaugeShares } from "../method/gaugeShares.ts";
@@ -91,7 +92,7 @@ export function workingCheck(
       steps.map((s) => s.reference),
       steps.map((s) => s.uncertainty.expanded),
     ),
-    remarks: remarksOn(sorted.remarks, named, scatter, options),
+    remarks: [...remarksOn(sorted.remarks, named, scatter, options), ...plausibility(ends)],
   };
 }
 
