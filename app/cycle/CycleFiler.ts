@@ -39,6 +39,7 @@ export class CycleFiler {
       onset: this.#out.onset,
       end: this.#trace.length,
       zeroN: this.#band.trueN,
+      baseN: this.#out.baseN,
       sigmaN: this.#band.sigmaN,
       stepN: this.#band.stepN,
       restNoise: before?.noise ?? noNoise,

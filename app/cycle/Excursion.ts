@@ -7,6 +7,8 @@ import type { Trace } from "./Trace.ts";
 export class Excursion {
   /** Index of its first reading. */
   onset = 0;
+  /** Indication it starts from: the rest, or what an unreleased clamping left. */
+  baseN = 0;
   /** Readings in a row back in the band, under the fall, and risen again. */
   inside = 0;
   below = 0;
@@ -24,8 +26,9 @@ export class Excursion {
   foldedPeakN: number | undefined;
   foldedFlags = new Set<CycleFlag>();
 
-  begin(onset: number): void {
+  begin(onset: number, baseN: number): void {
     this.onset = onset;
+    this.baseN = baseN;
     this.inside = 0;
     this.below = 0;
     this.risen = 0;

@@ -9,6 +9,8 @@ export type Ground = {
   readonly w: Float64Array;
   /** The zero the force is counted from, as indicated. */
   readonly zeroN: number;
+  /** Indication the rise starts from: the zero, or what an unreleased clamping left. */
+  readonly baseN: number;
   /** Scatter of the readings at rest. */
   readonly sigmaN: number;
   /** Resolution; 0 when unknown. */

@@ -55,7 +55,7 @@ export class Phases {
     else if (this.phase === REST) this.#filer.complete(this.band.strained);
     this.#filer.desk.release(undefined, false);
     this.trace.dropHead(this.trace.length);
-    this.out.begin(0);
+    this.out.begin(0, 0);
     this.phase = SEEK;
     this.#initial = true;
   }
@@ -90,7 +90,7 @@ export class Phases {
     const { band } = this;
     if (value > band.highN) this.#beginUp(this.trace.length - 1, true, value);
     else if (value < band.lowN) {
-      this.out.begin(this.trace.length - 1);
+      this.out.begin(this.trace.length - 1, band.centreN);
       this.phase = SINK;
     } else {
       band.due -= 1;
@@ -99,7 +99,7 @@ export class Phases {
   }
 
   #beginUp(onset: number, rested: boolean, value: number): void {
-    this.out.begin(onset);
+    this.out.begin(onset, this.band.centreN);
     this.#rested = rested;
     this.phase = UP;
     this.#up(value);
@@ -173,7 +173,7 @@ export class Phases {
       trace.dropHead(out.leastAt);
       this.#initial = false;
       this.band.from = 0;
-      this.out.begin(0);
+      this.out.begin(0, out.leastN);
       this.#rested = false;
     }
     this.phase = UP;
@@ -233,7 +233,7 @@ export class Phases {
       this.#initial = false;
       const above = band.centreN - level;
       band.trueN = level;
-      this.out.begin(0);
+      this.out.begin(0, level);
       this.out.topN = band.centreN;
       const rest = Math.abs(above - (this.#lostLevelN ?? Number.POSITIVE_INFINITY)) < 0.1 * above;
       if (!rest) this.#filer.file(level, false, true);

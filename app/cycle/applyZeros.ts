@@ -13,7 +13,8 @@ export type ZeroedSeries = {
 const longRestS = 30;
 
 /**
- * Takes the zero of each cycle of a series by one rule. The first zero stands, unless the rests between the cycles
+ * Takes the zero of each cycle of a series by one rule. The first zero stands (later rests that agree with it within
+ * their scatter make it surer), unless the rests between the cycles
  * drift steadily (three true rests and more near one straight line that rises or falls beyond their scatter): then each
  * cycle's zero lies between those of the rests around it, in time. A zero after 30 s of rest is believed too, and those
  * between it and the one before are interpolated. A cycle next to a strained rest takes the zero between the nearest
@@ -28,6 +29,9 @@ export function applyZeros(cycles: readonly Cycle[], closing?: Rest): ZeroedSeri
   const last = rests.at(-1);
   if (first === undefined || last === undefined) return { cycles, mode: "first", halfChangeN: 0 };
   const drifting = driftsSteadily(rests);
+  const steady = drifting ? undefined : commonZero(rests);
+  if (steady !== undefined)
+    return { cycles: cycles.map((cycle) => withZero(cycle, steady)), mode: "first", halfChangeN: 0 };
   const anchors = drifting ? rests : rests.filter((r, i) => i === 0 || (r.restedS ?? 0) >= longRestS);
   const zeroed = cycles.map((cycle) => {
     const strained = cycle.zeroBeforeN === undefined || cycle.flags.includes("notReleased");
@@ -36,6 +40,26 @@ export function applyZeros(cycles: readonly Cycle[], closing?: Rest): ZeroedSeri
   return anchors.length > 1
     ? { cycles: zeroed, mode: "interpolated", halfChangeN: 0 }
     : { cycles: zeroed, mode: "first", halfChangeN: Math.abs(last.indicationN - first.indicationN) / 2 };
+}
+
+/** Farther apart than this, in standard uncertainties, rests are not of one zero. */
+const agreeing = 3;
+
+/**
+ * The zero when it has not changed: rests that all agree with the first within their own scatter are repeated looks at
+ * it, and their weighted mean is the first zero, known better.
+ */
+function commonZero(rests: readonly Rest[]): ZeroTaken | undefined {
+  const first = rests[0]!;
+  let weights = 0;
+  let sum = 0;
+  for (const r of rests) {
+    const u = Math.max(r.standardN, 1e-9);
+    if (Math.abs(r.indicationN - first.indicationN) > agreeing * Math.hypot(u, first.standardN)) return undefined;
+    weights += 1 / u ** 2;
+    sum += (r.indicationN - first.indicationN) / u ** 2;
+  }
+  return { indicationN: first.indicationN + sum / weights, standardN: 1 / Math.sqrt(weights) };
 }
 
 /** True rests in order; of a rest between two cycles the longer look, which the next cycle has. */

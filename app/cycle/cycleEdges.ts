@@ -9,18 +9,19 @@ export function findOnset(g: Ground, levelN: number, arrival: number): number {
   const out = Math.max(4 * g.sigmaN, 1.5 * g.stepN);
   let at = g.onset;
   // The band of the detector is wider than the noise, and spikes may have opened the stretch early.
-  const tenth = g.zeroN + Math.max(0.1 * levelN, out);
+  const arrivedN = g.zeroN + levelN - g.baseN;
+  const tenth = g.baseN + Math.max(0.1 * arrivedN, out);
   let low = g.onset;
   while (low < arrival && !(g.w[low]! > tenth)) low += 1;
   at = low;
-  while (at > 0 && !(g.w[at - 1]! <= g.zeroN + out)) at -= 1;
+  while (at > 0 && !(g.w[at - 1]! <= g.baseN + out)) at -= 1;
   const slow = low - at >= Math.max(4, readingsIn(g.trace, 0.04, 1));
-  return slow ? ledBack(g, levelN, out, at, arrival) : Math.max(0, at - 1);
+  return slow ? ledBack(g, arrivedN, out, at, arrival) : Math.max(0, at - 1);
 }
 
 /** Intersection with the zero of the line through the readings from the noise to a fifth of the force. */
-function ledBack(g: Ground, levelN: number, out: number, at: number, arrival: number): number {
-  const top = g.zeroN + Math.max(0.2 * levelN, 2 * out);
+function ledBack(g: Ground, arrivedN: number, out: number, at: number, arrival: number): number {
+  const top = g.baseN + Math.max(0.2 * arrivedN, 2 * out);
   let to = at;
   while (to < arrival && !(g.w[to]! > top)) to += 1;
   const x: number[] = [];
@@ -28,7 +29,7 @@ function ledBack(g: Ground, levelN: number, out: number, at: number, arrival: nu
   for (let i = at; i <= to; i += 1) {
     if (Number.isNaN(g.w[i]!)) continue;
     x.push(i);
-    y.push(g.w[i]! - g.zeroN);
+    y.push(g.w[i]! - g.baseN);
   }
   if (y.length < 3) return Math.max(0, at - 1);
   const line = lineFit(Float64Array.from(x), Float64Array.from(y));

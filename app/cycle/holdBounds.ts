@@ -1,5 +1,6 @@
 import { median } from "../numerics/median.ts";
 import { type Ground, readingsIn } from "./Ground.ts";
+import { lineFit } from "./scatter.ts";
 import { stretchMedian } from "./stretch.ts";
 
 export type HoldBounds = {
@@ -7,6 +8,10 @@ export type HoldBounds = {
   readonly levelN: number;
   /** The force has arrived: the rise, in one step or two, is over. */
   readonly arrival: number;
+  /** Readings by which it really came before that one: the force passes between two readings. Negative: later. */
+  readonly before: number;
+  /** Standard uncertainty of `before`, readings. */
+  readonly beforeError: number;
   /** Last reading before the release begins. */
   readonly holdEnd: number;
 };
@@ -20,8 +25,7 @@ export function findHold(g: Ground, released: boolean): HoldBounds | undefined {
   const top = greatestLevel(g);
   if (!(top > 0)) return undefined;
   const holdEnd = released ? findHoldEnd(g, top) : lastReading(g, g.end);
-  const arrival = findArrival(g, top, holdEnd);
-  return { levelN: top, arrival, holdEnd };
+  return { levelN: top, holdEnd, ...findArrival(g, top, holdEnd) };
 }
 
 /** Greatest net level that lasts for five blocks of 50 ms: rings and spikes average out in it. */
@@ -61,7 +65,7 @@ function findHoldEnd(g: Ground, top: number): number {
  * The first reading of the first plateau that reaches 90 % of the greatest level. A slow rise is followed to where its
  * slope breaks; a lower plateau before it is the first step of the rise.
  */
-function findArrival(g: Ground, top: number, holdEnd: number): number {
+function findArrival(g: Ground, top: number, holdEnd: number): Arrival {
   const nearly = firstStaying(g, g.zeroN + 0.9 * top, holdEnd);
   const half = firstStaying(g, g.zeroN + 0.5 * top, nearly);
   const size = Math.max(2, (nearly - half) >> 3);
@@ -77,7 +81,51 @@ function findArrival(g: Ground, top: number, holdEnd: number): number {
   }
   const near = Math.min(holdEnd + 1, from + readingsIn(g.trace, 0.25, 5));
   const plateau = stretchMedian(g.w, from, near) - g.zeroN;
-  return Math.min(holdEnd, firstStaying(g, g.zeroN + Math.min(0.97 * plateau, plateau - 2 * g.sigmaN), from + 1));
+  const arrived = Math.min(0.97 * plateau, plateau - 2 * g.sigmaN);
+  const arrival = Math.min(holdEnd, firstStaying(g, g.zeroN + arrived, from + 1));
+  return breakOfRamp(g, arrival, plateau) ?? between(g, arrival, plateau, arrived);
+}
+
+type Arrival = Pick<HoldBounds, "arrival" | "before" | "beforeError">;
+
+/** A ramp is extended to the plateau: three hundredths of a slow tightening are a time to count. */
+function breakOfRamp(g: Ground, arrival: number, plateau: number): Arrival | undefined {
+  let from = arrival;
+  while (from > g.onset && !(g.w[from - 1]! - g.zeroN < 0.85 * plateau)) from -= 1;
+  const middle = (from + arrival) >> 1;
+  if (middle - from < 4) return undefined;
+  const lower = lineThrough(g, from, middle);
+  const upper = lineThrough(g, middle, arrival);
+  // A lag bends into its plateau, a step of two rests before it: neither has a break to look for.
+  if (!(lower.slope > 0) || !(upper.slope > 0.6 * lower.slope) || !(upper.slope < 1.7 * lower.slope)) return undefined;
+  const line = lineThrough(g, from, arrival);
+  const late = line.meanX + (plateau - line.meanY) / line.slope - arrival;
+  return { arrival, before: -Math.min(arrival - from, Math.max(0, late)), beforeError: 0.03 * (arrival - from) };
+}
+
+function lineThrough(g: Ground, from: number, to: number): { slope: number; meanX: number; meanY: number } {
+  const x: number[] = [];
+  const y: number[] = [];
+  for (let i = from; i <= to; i += 1) {
+    if (Number.isNaN(g.w[i]!)) continue;
+    x.push(i);
+    y.push(g.w[i]! - g.zeroN);
+  }
+  return lineFit(Float64Array.from(x), Float64Array.from(y));
+}
+
+/** Between the last reading under the plateau and the first on it; half-way when the rise fell between the two. */
+function between(g: Ground, arrival: number, plateau: number, arrived: number): Arrival {
+  const last = g.w[arrival - 1]! - g.zeroN;
+  const first = g.w[arrival]! - g.zeroN;
+  const leap = first - last;
+  // What counts as arrived is a matter of a tenth of the rise.
+  let low = arrival;
+  while (low > g.onset && !(g.w[low]! - g.zeroN < 0.7 * plateau)) low -= 1;
+  const beforeError = Math.max(0.29, 0.1 * (arrival - low));
+  if (!(leap > 0)) return { arrival, before: 0, beforeError };
+  if (leap > 0.5 * plateau) return { arrival, before: 0.5, beforeError };
+  return { arrival, before: Math.min(1, Math.max(0, (first - arrived) / leap)), beforeError };
 }
 
 /** First reading at or above `level` whose next one is near it too: not a spike on the way. `before` when there is none. */

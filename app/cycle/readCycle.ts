@@ -17,6 +17,8 @@ export type Stretch = {
   readonly onset: number;
   readonly end: number;
   readonly zeroN: number;
+  /** Indication the rise starts from. */
+  readonly baseN: number;
   readonly sigmaN: number;
   readonly stepN: number;
   readonly restNoise: Float64Array;
@@ -59,16 +61,18 @@ export function readCycle(s: Stretch): CycleFound | undefined {
   if (!lastsLongEnough(ground, held.levelN, flags)) return undefined;
   const sigmaN = Math.max(s.sigmaN, holdNoise(ground, held));
   const g: Ground = { ...ground, sigmaN };
-  for (const i of findSpikes(g.w, g.onset, g.end, sigmaN, s.stepN)) {
-    g.w[i] = Number.NaN;
-    flags.add("spike");
-  }
-  return figures(s, g, held, flags);
+  const spikes = findSpikes(g.w, g.onset, g.end, sigmaN, s.stepN);
+  if (spikes.length === 0) return figures(s, g, held, flags);
+  for (const i of spikes) g.w[i] = Number.NaN;
+  flags.add("spike");
+  // A spike next to an edge may have moved it.
+  return figures(s, g, findHold(g, s.fellToN !== undefined) ?? held, flags);
 }
 
 function figures(s: Stretch, g: Ground, hold: HoldBounds, flags: Set<CycleFlag>): CycleFound | undefined {
   const isHeld = mostlyHeld(s.trace, hold);
-  const settled = isHeld ? undefined : settle(g, hold, s.restNoise);
+  const slips = !isHeld && stepsInHold(g, hold.arrival, hold.holdEnd, hold.levelN, s.restMemory);
+  const settled = isHeld ? undefined : settle(g, hold, slips, s.restNoise);
   const levelAt = settled?.indication ?? g.zeroN + hold.levelN;
   const levelN = levelAt - g.zeroN;
   if (!s.trace.timed && !isHeld && !flat(settled, levelN)) return undefined;
@@ -78,7 +82,7 @@ function figures(s: Stretch, g: Ground, hold: HoldBounds, flags: Set<CycleFlag>)
   else {
     if (settled?.short) flags.add("short");
     if (isCoarse(g, hold, levelN)) flags.add("coarse");
-    if (stepsInHold(g, hold.arrival, hold.holdEnd, levelN, s.restMemory)) flags.add("unstable");
+    if (slips) flags.add("unstable");
   }
   return {
     start: findOnset(g, levelN, hold.arrival),
@@ -101,7 +105,16 @@ export function groundOf(s: Stretch, flags: Set<CycleFlag>): Ground {
     w[i] = Number.NaN;
   }
   if (s.capacityN !== undefined && takeOutClipped(w, s.onset, s.end, s.capacityN, s.stepN)) flags.add("overload");
-  return { trace: s.trace, w, zeroN: s.zeroN, sigmaN: s.sigmaN, stepN: s.stepN, onset: s.onset, end: s.end };
+  return {
+    trace: s.trace,
+    w,
+    zeroN: s.zeroN,
+    baseN: s.baseN,
+    sigmaN: s.sigmaN,
+    stepN: s.stepN,
+    onset: s.onset,
+    end: s.end,
+  };
 }
 
 /** Three and more equal readings in a row at the stated capacity or above are its clipped value. */
@@ -182,8 +195,9 @@ function riseTime(g: Ground, hold: HoldBounds, levelN: number): number | undefin
 }
 
 function risePoints(g: Ground, hold: HoldBounds, levelN: number): [number, number] {
-  const high = crossing(g, g.zeroN + 0.9 * levelN, g.onset, hold.arrival, 1);
-  const low = crossing(g, g.zeroN + 0.1 * levelN, Math.floor(high) + 1, g.onset - 1, -1);
+  const arrivedN = g.zeroN + levelN - g.baseN;
+  const high = crossing(g, g.baseN + 0.9 * arrivedN, g.onset, hold.arrival, 1);
+  const low = crossing(g, g.baseN + 0.1 * arrivedN, Math.floor(high) + 1, g.onset - 1, -1);
   return [Math.min(low, high), high];
 }
 

@@ -27,10 +27,14 @@ const enough = 8;
  * The settled force of a hold: median of its readings from 1 s to 3 s after the force has arrived; of a shorter hold
  * those from 1 s on; where they are fewer than eight, those of its later half, marked short. Without a known rate
  * there is no second to count: the later two thirds of the hold are taken.
+ * A force that creeps through the window farther than it scatters is followed by its fit to log time, and the median is
+ * taken of what is left: it lies at the middle of the window as the plain median does, but rests on all readings and
+ * not on the few in the middle.
+ * @param slips  the force steps inside the hold: nothing is followed
  * @param restNoise  residuals of the readings at rest, which show how long the noise remembers
  * @returns  undefined when the hold has no reading
  */
-export function settle(g: Ground, hold: HoldBounds, restNoise: Float64Array): Settled | undefined {
+export function settle(g: Ground, hold: HoldBounds, slips: boolean, restNoise: Float64Array): Settled | undefined {
   const { from, to, short } = settledStretch(g, hold);
   const x: number[] = [];
   const y: number[] = [];
@@ -40,16 +44,18 @@ export function settle(g: Ground, hold: HoldBounds, restNoise: Float64Array): Se
     y.push(g.w[i]!);
   }
   if (y.length === 0) return undefined;
-  return figures(g, hold, x, Float64Array.from(y), restNoise, short);
+  return figures(g, hold, x, Float64Array.from(y), slips, restNoise, short);
 }
 
 function settledStretch(g: Ground, hold: HoldBounds): { from: number; to: number; short: boolean } {
   const { arrival, holdEnd } = hold;
   if (!g.trace.timed) return { from: arrival + Math.floor((holdEnd - arrival) / 3), to: holdEnd, short: false };
-  const from = g.trace.indexAfter(arrival, windowFromS);
-  const past = g.trace.indexAfter(arrival, windowToS);
+  // The force arrived so much before (after) the reading that showed it.
+  const earlyS = secondsOf(g, hold.before);
+  const from = g.trace.indexAfter(arrival, windowFromS - earlyS);
+  const past = g.trace.indexAfter(arrival, windowToS - earlyS);
   const lasts = past <= holdEnd;
-  const to = lasts ? lastAtOrBefore(g, past, arrival) : holdEnd;
+  const to = lasts ? lastAtOrBefore(g, past, arrival, earlyS) : holdEnd;
   if (count(g, from, to) >= (lasts ? 3 : enough)) return { from, to, short: false };
   let start = arrival + Math.ceil((holdEnd - arrival) / 2);
   while (start > arrival && count(g, start, holdEnd) < enough) start -= 1;
@@ -57,8 +63,12 @@ function settledStretch(g: Ground, hold: HoldBounds): { from: number; to: number
 }
 
 /** `past` itself when it stands just at 3 s, else the one before. */
-function lastAtOrBefore(g: Ground, past: number, arrival: number): number {
-  return g.trace.secondsBetween(arrival, past) <= windowToS + 1e-6 ? past : past - 1;
+function lastAtOrBefore(g: Ground, past: number, arrival: number, earlyS: number): number {
+  return g.trace.secondsBetween(arrival, past) <= windowToS - earlyS + 1e-6 ? past : past - 1;
+}
+
+function secondsOf(g: Ground, readings: number): number {
+  return g.trace.rateHz === undefined ? 0 : readings / g.trace.rateHz;
 }
 
 function count(g: Ground, from: number, to: number): number {
@@ -72,26 +82,36 @@ function figures(
   hold: HoldBounds,
   x: number[],
   y: Float64Array,
+  slips: boolean,
   restNoise: Float64Array,
   short: boolean,
 ): Settled {
   const n = y.length;
-  const times = x.map((i) => g.trace.secondsBetween(hold.arrival, i));
+  const times = x.map((i) => g.trace.secondsBetween(hold.arrival, i) + secondsOf(g, hold.before));
   const timed = g.trace.timed && n >= 3 && times[0]! > 0;
   const logTime = Float64Array.from(timed ? times.map(Math.log) : x);
-  const scatter = scatterOf(residualsOf(logTime, y, n >= enough), [restNoise]);
+  const residuals = residualsOf(logTime, y, n >= enough);
+  const scatter = scatterOf(residuals, [restNoise]);
   const noise = n >= 4 ? scatter.sigmaN : Math.max(scatter.sigmaN, g.sigmaN);
+  const trend = lineFit(logTime, y);
+  const creeps =
+    !slips && n >= enough && Math.abs(trend.slope) * (logTime[n - 1]! - logTime[0]!) > Math.max(noise, g.stepN);
+  const followed = creeps ? median(residuals.values) + trend.meanY + trend.slope * (median(logTime) - trend.meanX) : 0;
   const line = timed ? lineFit(Float64Array.from(times), y) : undefined;
   return {
-    indication: g.stepN > 0 && noise < 10 * g.stepN ? groupedMedian(y, g.stepN) : median(y),
-    standardN: medianUncertainty(y, noise, n >= 4 ? scatter : { ...scatter, widening: 1 }, g.stepN),
+    indication: creeps ? followed : g.stepN > 0 && noise < 10 * g.stepN ? groupedMedian(y, g.stepN) : median(y),
+    standardN: Math.hypot(
+      medianUncertainty(y, noise, n >= 4 ? scatter : { ...scatter, widening: 1 }, g.stepN),
+      // A force that creeps is another one a little later: the window is no better known than the arrival.
+      Math.abs(line?.slope ?? 0) * secondsOf(g, hold.beforeError),
+    ),
     fromIndex: x[0]!,
     toIndex: x[n - 1]!,
     n,
     effectiveN: scatter.effectiveN,
     noiseN: n >= 2 ? sampleStdDev(y) : 0,
     slopeNPerS: line?.slope,
-    creepN: timed ? lineFit(logTime, y).slope * (logTime[n - 1]! - logTime[0]!) : undefined,
+    creepN: timed ? trend.slope * (logTime[n - 1]! - logTime[0]!) : undefined,
     short,
   };
 }
