@@ -98,6 +98,11 @@ export class GaugeStream {
     return this.#detector.live;
   }
 
+  /** The step of the last digit the gauge sends, newtons; undefined before the first reading. */
+  get resolutionN(): number | undefined {
+    return this.#resolutionN;
+  }
+
   get counts(): LineCounts {
     return this.#decoder.counts;
   }

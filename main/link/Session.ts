@@ -131,6 +131,7 @@ export class Session {
       pattern: this.#pattern,
       unit: feed.unit,
       rateHz: feed.stream?.rateHz ?? this.#rateHz,
+      resolutionN: feed.stream?.resolutionN,
       counters,
       problem: this.#problem ?? this.#spoolProblem,
       spoolTrimmed: this.#trimmed,

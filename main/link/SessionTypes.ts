@@ -54,6 +54,8 @@ export type SessionStatus = {
   readonly pattern: LinePattern | undefined;
   readonly unit: ForceUnit | undefined;
   readonly rateHz: number | undefined;
+  /** The step of the last digit the gauge sends. */
+  readonly resolutionN: number | undefined;
   readonly counters: LinkCounters;
   readonly problem: LinkProblem | undefined;
   readonly spoolTrimmed: boolean;
