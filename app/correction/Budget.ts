@@ -1,4 +1,7 @@
-/** One line of an uncertainty budget (JCGM 100 clause 8, table G.1 in layout). */
+/**
+ * One line of an uncertainty budget (JCGM 100 clause 8, table H.1 in layout). A source may have two lines: the zero has
+ * one for its noise and one for a change that could not be shared out over the cycles.
+ */
 export type Contribution = {
   readonly source:
     | "repeatability"
@@ -27,5 +30,6 @@ export type Budget = {
   readonly coverageFactor: number;
   readonly coverage: number; // probability, 0.95
   readonly expandedN: number;
+  /** The source with the greatest share of the variance, all its lines together. */
   readonly dominant: Contribution["source"];
 };

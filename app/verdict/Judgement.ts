@@ -1,3 +1,5 @@
+import type { Spread } from "../correction/Spread.ts";
+
 /** The five answers, worst last but one: `cannotTell` stands beside the order. */
 export type Verdict = "good" | "watch" | "act" | "stop" | "cannotTell";
 
@@ -13,7 +15,7 @@ export type RuleName = "simple" | "guarded" | "iso14253" | "ilacG8" | "probabili
 
 export type DecisionRule = {
   readonly rule: RuleName;
-  /** k of the expanded uncertainty; default 2, with `iso14253` 1.645. */
+  /** k of the expanded uncertainty; absent: 2, with `iso14253` 1.645, widened by Student's t where the degrees of freedom are few. */
   readonly coverageFactor?: number | undefined;
   /** r of the guard band r x U; default 1. */
   readonly guardFactor?: number | undefined;
@@ -32,11 +34,14 @@ export type Comparison = {
 };
 
 export type JudgeInput = {
-  readonly valueN: number;
-  /** k = 1; above 0. */
+  /** Undefined: there was no valid force. */
+  readonly valueN: number | undefined;
+  /** k = 1; above 0. Without meaning when there was no valid force. */
   readonly standardUncertaintyN: number;
   /** Effective degrees of freedom of it; absent: very many (normal distribution). */
   readonly degreesOfFreedom?: number | undefined;
+  /** Shape of the uncertainty, from its budget; absent: normal, or t with the degrees of freedom. */
+  readonly spread?: Spread | undefined;
   readonly limits: Limits;
   readonly rule: DecisionRule;
   readonly baseline?: Comparison | undefined;
@@ -46,34 +51,52 @@ export type JudgeInput = {
   readonly actDrop?: number | undefined;
 };
 
+export type ReasonCode =
+  | "noValidForce"
+  | "noLimits" // no limit and no baseline to judge by
+  | "belowMinimum" // by the rule, and the value itself lies below
+  | "aboveMaximum"
+  | "guardedAtMinimum" // the value lies inside, but not by the guard band or probability the rule asks for
+  | "guardedAtMaximum"
+  | "fellFromBaseline"
+  | "fellFromPrevious"
+  | "roseFromBaseline"
+  | "roseFromPrevious"
+  | "undecidedAtMinimum"
+  | "undecidedAtMaximum"
+  | "undecidedBetweenLimits" // either limit alone would be met, both together are not sure enough
+  | "belowWarning"
+  | "withinLimits"
+  | "aboveWarning" // no minimum or maximum is known, the warning limit is
+  | "holdsBaseline"
+  | "holdsPrevious"
+  | "straddlesMinimum" // only under `simple`: the other rules have an answer for it
+  | "straddlesMaximum"
+  | "straddlesWarning"
+  | "straddlesCautionFromBaseline"
+  | "straddlesCautionFromPrevious"
+  | "straddlesActFromBaseline"
+  | "straddlesActFromPrevious"
+  | "straddlesRiseFromBaseline"
+  | "straddlesRiseFromPrevious";
+
 /**
  * Why, as data: screens put it into the reader's language, `reasonSentence` into English.
  * The first reason of a judgement is the one that decided; the others stand beside it.
  */
 export type Reason = {
-  readonly code:
-    | "noValidForce"
-    | "noLimits"
-    | "belowMinimum"
-    | "aboveMaximum"
-    | "fellFromBaseline"
-    | "fellFromPrevious"
-    | "roseFromBaseline"
-    | "roseFromPrevious"
-    | "undecidedAtMinimum"
-    | "undecidedAtMaximum"
-    | "belowWarning"
-    | "withinLimits"
-    | "holdsBaseline"
-    | "straddlesWarning"
-    | "straddlesCaution"
-    | "straddlesAct";
-  /** Forces in newtons, shares as fractions. Which ones a code has stands in `reasonSentence`. */
+  readonly code: ReasonCode;
+  /** The value judged, newtons. */
   readonly valueN?: number | undefined;
+  /** At a limit: the guard band of the rule. At a straddle: half the interval, newtons. */
   readonly expandedN?: number | undefined;
+  /** The limit; for a fall or rise, the force at which the rule speaks. */
   readonly limitN?: number | undefined;
+  /** What the value is compared with; with `withinLimits`, the maximum where both limits exist. */
   readonly otherN?: number | undefined;
+  /** The fall as a fraction, a rise negative. */
   readonly share?: number | undefined;
+  /** Of conforming to that limit, where the rule asks for one. */
   readonly probability?: number | undefined;
 };
 
