@@ -23,8 +23,8 @@ export type Speech = {
   readonly list: (items: readonly string[]) => string;
 };
 
-/** A narrow blank that does not break, between figure and unit. */
-const GAP = "\u202f";
+/** A blank that does not break, between figure and unit. */
+const GAP = "\u00a0";
 export const unitText = (unit: ForceUnit): string =>
   unit === "tonfShort" ? "tonf (2000 lbf)" : unit === "tonfLong" ? "tonf (2240 lbf)" : unit;
 

@@ -1,0 +1,94 @@
+import { useCallback, useState } from "react";
+import { useStore } from "zustand";
+import { StripChart } from "../../chart/strip/StripChart.tsx";
+import { useCore } from "../../state/CoreContext.ts";
+import { useList } from "../../state/useList.ts";
+import { commonTexts } from "../../words/commonTexts.ts";
+import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { ConnectPanel } from "../link/ConnectPanel.tsx";
+import { ClockDialog } from "./ClockDialog.tsx";
+import { ForceColumn } from "./live/ForceColumn.tsx";
+import { FormingVerdict } from "./live/FormingVerdict.tsx";
+import { LinkTrouble } from "./live/LinkTrouble.tsx";
+import { NextStep } from "./live/NextStep.tsx";
+import { Readout } from "./live/Readout.tsx";
+import { SimulatedGauge } from "./SimulatedGauge.tsx";
+import { Acts } from "./series/Acts.tsx";
+import { CycleList } from "./series/CycleList.tsx";
+import { SeriesSum } from "./series/SeriesSum.tsx";
+import { TypeValue } from "./TypeValue.tsx";
+import { AboutCheck } from "./tag/AboutCheck.tsx";
+import { TagBar, type TagPart } from "./tag/TagBar.tsx";
+import { TagPicker } from "./tag/TagPicker.tsx";
+import { measureTexts } from "./texts.ts";
+import { useMeasureActs } from "./useMeasureActs.ts";
+import { useMeasureKeys } from "./useMeasureKeys.ts";
+import { useTaggedSpindle } from "./useTaggedSpindle.ts";
+import { Warnings } from "./Warnings.tsx";
+import "./measure.css";
+
+type Open = TagPart | "typeIn" | { readonly clock: string };
+
+/** What is it now? */
+export function Measure() {
+  const core = useCore();
+  const speech = useSpeech();
+  const words = useWords(measureTexts);
+  const common = useWords(commonTexts);
+  const draft = useStore(core.draft, (state) => state.draft);
+  const link = useStore(core.link, (state) => state.link);
+  const { spindle, unit } = useTaggedSpindle(draft);
+  const gauge = useList("gauges").rows?.find((row) => row.gauge.gaugeId === draft?.tag.gaugeId)?.gauge;
+  const [open, setOpen] = useState<Open>();
+  const close = useCallback(() => setOpen(undefined), []);
+  const acts = useMeasureActs(
+    useCallback(() => setOpen("typeIn"), []),
+    useCallback((clock: string) => setOpen({ clock }), []),
+  );
+  const simulated = link?.source?.kind === "simulated";
+  useMeasureKeys(acts, setOpen, simulated);
+
+  if (draft === undefined) return <p role="status">{common.loading}</p>;
+  const limits = spindle?.limits ?? {};
+  const topN = limits.maximumN ?? (limits.nominalN ?? (gauge?.capacityN ?? 25_000) / 1.25) * 1.25;
+  const connected = link !== undefined && link.state !== "closed" && link.state !== "failed";
+  const capacity = gauge && speech.force(gauge.capacityN, unit, 1000);
+  return (
+    <div className={connected ? "measure" : "measure unconnected"}>
+      <h1 className="unseen">{words.title}</h1>
+      <TagBar draft={draft} onOpen={setOpen} />
+      <Warnings draft={draft} />
+      <LinkTrouble />
+      <div className="live">
+        {connected ? (
+          <>
+            <Readout unit={unit} resolutionN={link.resolutionN ?? gauge?.resolutionN} capacityN={gauge?.capacityN}>
+              {simulated && <SimulatedGauge />}
+            </Readout>
+            <ForceColumn limits={limits} unit={unit} topN={topN * 1.08} />
+          </>
+        ) : (
+          <ConnectPanel />
+        )}
+        {draft.cycles.length === 0 && draft.typed === undefined ? (
+          <NextStep draft={draft} capacity={capacity} />
+        ) : (
+          <FormingVerdict draft={draft} unit={unit} />
+        )}
+      </div>
+      {connected && <StripChart limits={limits} unit={unit} capacityN={gauge?.capacityN} />}
+      <section className="series" aria-label={words.cycles}>
+        <CycleList draft={draft} unit={unit} />
+        <SeriesSum draft={draft} unit={unit} />
+        <Acts draft={draft} unit={unit} spindleName={spindle?.name} acts={acts} />
+      </section>
+
+      {open === "check" && <AboutCheck draft={draft} onClose={close} />}
+      {open === "typeIn" && <TypeValue draft={draft} unit={unit} onClose={close} />}
+      {typeof open === "object" && <ClockDialog message={open.clock} onClose={close} />}
+      {(open === "spindle" || open === "adapter" || open === "gauge" || open === "operator") && (
+        <TagPicker part={open} draft={draft} onClose={close} />
+      )}
+    </div>
+  );
+}

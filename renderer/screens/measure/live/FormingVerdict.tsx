@@ -1,0 +1,40 @@
+import { useStore } from "zustand";
+import type { Draft } from "../../../../app/contract/seriesViews.ts";
+import type { ForceUnit } from "../../../../app/quantity/forceUnits.ts";
+import { useCore } from "../../../state/CoreContext.ts";
+import { Caution } from "../../../ui/feedback/Caution.tsx";
+import { VerdictWord } from "../../../ui/verdict/VerdictWord.tsx";
+import { reasonsText } from "../../../words/reasonSentence.ts";
+import { remarkWords } from "../../../words/remarkWords.ts";
+import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
+import { measureTexts } from "../texts.ts";
+
+/** What the verdict would be now, why, and what weakens it; read out when the word changes and not before. */
+export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonly unit: ForceUnit }) {
+  const core = useCore();
+  const speech = useSpeech();
+  const words = useWords(measureTexts);
+  const loaded = useStore(core.live, ({ live }) => live.word === "holding" || live.word === "rising");
+  const { forming } = draft;
+  return (
+    <div className="forming">
+      {forming === undefined ? (
+        <p className="step">{words.formingSoon}</p>
+      ) : (
+        <>
+          <div role="status">
+            <VerdictWord verdict={forming.judgement.verdict} size="large" />
+          </div>
+          <p className="why">{reasonsText(forming.judgement.reasons, speech, unit, forming.budget.expandedN)}</p>
+          {forming.weakenedBy.length > 0 && (
+            <p className="small">
+              <b>{words.weakened}</b>{" "}
+              {speech.list(forming.weakenedBy.map((remark) => remarkWords(remark, speech.language)))}
+            </p>
+          )}
+        </>
+      )}
+      {loaded && <Caution title={words.beforeRelease}>{words.releaseHold}</Caution>}
+    </div>
+  );
+}

@@ -1,0 +1,29 @@
+import { useCore } from "../../state/CoreContext.ts";
+import { useKeys } from "../../ui/keys/useKeys.ts";
+import { type TagPart, tagKeys } from "./tag/TagBar.tsx";
+import type { MeasureActs } from "./useMeasureActs.ts";
+import { useScan } from "./useScan.ts";
+
+/** The keys of Measure: the space bar files, letters do what the buttons beside them do, a scanned label tags. */
+export function useMeasureKeys(acts: MeasureActs, open: (part: TagPart) => void, simulated: boolean): void {
+  const core = useCore();
+  const onScan = useScan();
+  const tagged = Object.entries(tagKeys).map(([part, key]) => [key, () => open(part as TagPart)]); // its own keys
+  const clampOrRelease = () => {
+    const { word } = core.live.getState().live;
+    const command = word === "holding" || word === "rising" ? "release" : "clamp";
+    core.client.call("simulated.command", { command });
+  };
+  useKeys({
+    keys: {
+      ...Object.fromEntries(tagged),
+      " ": acts.file,
+      z: acts.zero,
+      r: acts.takeAgain,
+      d: acts.dropLast,
+      t: acts.typeIn,
+      ...(simulated && { c: clampOrRelease }),
+    },
+    onScan,
+  });
+}

@@ -1,0 +1,41 @@
+import type { JobView } from "../../app/contract/programViews.ts";
+import type { SpindleRow } from "../../app/contract/recordViews.ts";
+import type { Core } from "./Core.ts";
+import { type ListName, withRow } from "./registerStore.ts";
+
+/** Every push into its store. */
+export function hearPushes(core: Core): void {
+  const { client, register } = core;
+  const spoil = (...lists: ListName[]) =>
+    register.setState(({ stale }) => {
+      const next = { ...stale };
+      for (const list of lists) next[list] += 1;
+      return { stale: next };
+    });
+  const spindle = (row: SpindleRow) => {
+    register.setState(({ spindles }) => ({ spindles: withRow(spindles, row, (r) => r.spindle.spindleId) }));
+    spoil("fleet");
+  };
+  const job = (view: JobView) => core.jobs.setState(({ jobs }) => ({ jobs: { ...jobs, [view.jobId]: view } }));
+
+  client.on("readings.arrived", (batch) => {
+    core.strip.push(batch);
+    core.live.setState({ live: batch.live });
+  });
+  client.on("link.changed", (link) => core.link.setState({ link }));
+  client.on("draft.changed", (draft) => core.draft.setState({ draft }));
+  client.on("check.filed", ({ row, spindle: changed, undoUntilMs }) => {
+    core.program.setState({ undo: { checkId: row.checkId, untilMs: undoUntilMs } });
+    spindle(changed);
+  });
+  client.on("spindle.changed", spindle);
+  client.on("register.changed", ({ what }) => {
+    if (what === "works") core.refresh();
+    else if (what === "spindles") spoil("spindles", "fleet");
+    else if (what !== "patterns") spoil(what);
+  });
+  client.on("settings.changed", (settings) => core.program.setState({ settings }));
+  client.on("program.changed", (program) => core.program.setState({ program }));
+  client.on("job.progressed", job);
+  client.on("job.finished", job);
+}

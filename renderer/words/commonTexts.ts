@@ -1,0 +1,30 @@
+import { inBoth } from "./inBoth.ts";
+
+/** Words that every place uses. */
+export const commonTexts = inBoth({
+  cancel: ["Cancel", "Abbrechen"],
+  close: ["Close", "Schließen"],
+  save: ["Save", "Speichern"],
+  edit: ["Edit", "Bearbeiten"],
+  back: ["Back", "Zurück"],
+  yes: ["yes", "ja"],
+  no: ["no", "nein"],
+  none: ["none", "keine"],
+  undo: ["Undo", "Rückgängig"],
+  tryAgain: ["Try again", "Noch einmal versuchen"],
+  loading: ["One moment …", "Einen Moment …"],
+  reason: ["Reason", "Grund"],
+  reasonHint: ["It stays with the record.", "Er bleibt beim Eintrag."],
+  reasonNeeded: ["Please give a reason, a few words are enough.", "Bitte einen Grund nennen, ein paar Worte genügen."],
+  nameNeeded: ["A name is needed.", "Ein Name fehlt."],
+  noNumber: ["This is no number.", "Das ist keine Zahl."],
+  aboveZero: ["This must be above zero.", "Das muss über null liegen."],
+  optional: ["may stay empty", "darf leer bleiben"],
+  search: ["Search", "Suchen"],
+  note: ["Note", "Bemerkung"],
+  retired: ["retired", "stillgelegt"],
+  operator: ["Operator", "Prüfer"],
+  nobody: ["nobody named", "niemand genannt"],
+  never: ["never", "nie"],
+  showTable: ["As a table", "Als Tabelle"],
+});

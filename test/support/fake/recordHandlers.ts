@@ -1,0 +1,120 @@
+import type { Handlers } from "../../../app/contract/methods.ts";
+import type { SpindleRow } from "../../../app/contract/recordViews.ts";
+import { AppError } from "../../../app/contract/result.ts";
+import type { FakeState } from "../fakeCore.ts";
+import { fakeRow } from "./fakeHistory.ts";
+import { idsFrom } from "./fakeId.ts";
+import { fakeCheckPage, fakeFleet, fakeTrend, fakeWaveform } from "./fakePages.ts";
+
+const newId = idsFrom(90_000);
+type Kind = "works" | "spindles" | "adapters" | "gauges" | "operators" | "checks" | "baseline" | "stop" | "services";
+type Names = Extract<keyof Handlers, `${Kind}.${string}`>;
+
+export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
+  const rowOf = (spindleId: string): SpindleRow => {
+    const row = state.spindles.find((one) => one.spindle.spindleId === spindleId);
+    if (row === undefined) throw new AppError("notFound", "There is no such spindle.");
+    return row;
+  };
+  const voidCheck = (checkId: string, reason: string) => {
+    const at = state.checks.findIndex((check) => check.checkId === checkId);
+    const check = state.checks[at];
+    if (check === undefined) throw new AppError("notFound", "There is no such check.");
+    state.checks[at] = { ...check, voided: { reason } };
+    return state.refile(check.spindleId);
+  };
+  return {
+    "works.save": (works) => {
+      state.works = works as typeof state.works; // the fake keeps what it is given
+      state.say("register.changed", { what: "works" });
+      return works;
+    },
+    "spindles.list": () => state.spindles,
+    "spindles.fleet": () => fakeFleet(state.spindles),
+    "spindles.page": ({ spindleId }) => {
+      const row = rowOf(spindleId);
+      const checks = state.checks.filter((check) => check.spindleId === spindleId);
+      return {
+        row,
+        checks: checks.toReversed(),
+        moreChecks: false,
+        events: [],
+        trend: fakeTrend(row, checks),
+        stop: row.stopped ? { checkId: row.last!.checkId, sinceMs: row.last!.measuredAtMs } : undefined,
+      };
+    },
+    "spindles.save": (spindle) => {
+      const saved = { ...spindle, spindleId: spindle.spindleId ?? newId() };
+      const row = fakeRow(
+        saved,
+        state.checks.filter((check) => check.spindleId === saved.spindleId),
+      );
+      const at = state.spindles.findIndex((one) => one.spindle.spindleId === saved.spindleId);
+      if (at === -1) state.spindles.push(row);
+      else state.spindles[at] = row;
+      state.program = { ...state.program, empty: false };
+      state.say("spindle.changed", row);
+      return row;
+    },
+    "adapters.list": () => state.adapters,
+    "adapters.save": (adapter) => {
+      const row = {
+        adapter: { ...adapter, adapterId: adapter.adapterId ?? newId() },
+        proofState: "none",
+        checkCount: 0,
+      } as const;
+      state.adapters = [...state.adapters.filter((one) => one.adapter.adapterId !== row.adapter.adapterId), row];
+      state.say("register.changed", { what: "adapters" });
+      return row;
+    },
+    "gauges.list": () => state.gauges,
+    "gauges.save": (gauge) => {
+      const row = {
+        gauge: { ...gauge, gaugeId: gauge.gaugeId ?? newId() },
+        proofState: "none",
+        checkCount: 0,
+      } as const;
+      state.gauges = [...state.gauges.filter((one) => one.gauge.gaugeId !== row.gauge.gaugeId), row];
+      state.say("register.changed", { what: "gauges" });
+      return row;
+    },
+    "operators.list": () => state.operators,
+    "operators.save": ({ name, role, state: held, operatorId }) => {
+      const saved = { operatorId: operatorId ?? newId(), name, role, state: held };
+      state.operators = [...state.operators.filter((one) => one.operatorId !== saved.operatorId), saved];
+      state.say("register.changed", { what: "operators" });
+      return saved;
+    },
+    "checks.list": ({ spindleId }) => ({
+      rows: state.checks.filter((check) => check.spindleId === spindleId),
+      more: false,
+    }),
+    "checks.get": ({ checkId }) => {
+      const row = state.checks.find((check) => check.checkId === checkId);
+      if (row === undefined) throw new AppError("notFound", "There is no such check.");
+      return fakeCheckPage(row, rowOf(row.spindleId).spindle);
+    },
+    "checks.waveform": ({ checkId, cycleId }) => {
+      const row = state.checks.find((check) => check.checkId === checkId);
+      return fakeWaveform(cycleId, row?.valueN ?? 0);
+    },
+    "checks.void": ({ checkId, reason }) => voidCheck(checkId, reason),
+    "checks.undo": ({ checkId }) => {
+      state.undo = undefined;
+      return voidCheck(checkId, "taken back");
+    },
+    "baseline.choose": ({ spindleId, checkId }) => {
+      state.checks = state.checks.map((check) =>
+        check.spindleId === spindleId ? { ...check, isBaseline: check.checkId === checkId } : check,
+      );
+      return state.refile(spindleId);
+    },
+    "stop.release": ({ spindleId }) => {
+      const row = { ...rowOf(spindleId), stopped: false };
+      state.spindles = state.spindles.map((one) => (one.spindle.spindleId === spindleId ? row : one));
+      state.say("spindle.changed", row);
+      return row;
+    },
+    "services.save": (event) => ({ ...event, eventId: event.eventId ?? newId() }),
+  };
+}
