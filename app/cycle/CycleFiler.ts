@@ -33,11 +33,11 @@ export class CycleFiler {
     return Math.max(12 * sigmaN, 8 * stepN, 0.04 * this.#largestN);
   }
 
-  stretch(fellToN: number | undefined, before: RestFound | undefined): Stretch {
+  stretch(fellToN: number | undefined, before: RestFound | undefined, end = this.#trace.length): Stretch {
     return {
       trace: this.#trace,
       onset: this.#out.onset,
-      end: this.#trace.length,
+      end,
       zeroN: this.#band.trueN,
       baseN: this.#out.baseN,
       sigmaN: this.#band.sigmaN,
@@ -57,15 +57,16 @@ export class CycleFiler {
    * @param fellToN  where it came down to; undefined when it was cut off in the hold
    * @param hasRest  false when no rest lies before it
    * @param begun  the stream began inside it
+   * @param end  one past its last reading, when later ones have come
    * @returns  net level of the cycle put on the desk; undefined when there was none
    */
-  file(fellToN: number | undefined, hasRest: boolean, begun: boolean): number | undefined {
+  file(fellToN: number | undefined, hasRest: boolean, begun: boolean, end?: number): number | undefined {
     const { topN } = this.#out;
-    if (!begun && topN - this.#band.trueN < 0.5 * this.leastN) return undefined;
+    if (!begun && !this.#out.overloaded && topN - this.#band.trueN < 0.5 * this.leastN) return undefined;
     const before = hasRest ? this.#restBefore() : undefined;
-    const found = readCycle(this.stretch(fellToN, before));
+    const found = readCycle(this.stretch(fellToN, before, end));
     if (found === undefined) return undefined;
-    this.#put(found, before, fellToN === undefined || (begun && found.start <= 1));
+    this.#put(found, before, hasRest || begun, fellToN === undefined || (begun && found.start <= 1));
     return found.levelN;
   }
 
@@ -80,14 +81,16 @@ export class CycleFiler {
     return this.#band.restUpTo(this.#trace, Math.max(this.#band.from, this.#out.onset - guard));
   }
 
-  #put(found: CycleFound, before: RestFound | undefined, cut: boolean): void {
+  #put(found: CycleFound, before: RestFound | undefined, hasRest: boolean, cut: boolean): void {
     const band = this.#band;
     const trueRest = before !== undefined && !band.strained ? before.rest : undefined;
-    this.desk.release(before?.rest, before === undefined ? this.desk.waiting && !cut : band.strained);
+    this.desk.release(before?.rest, hasRest ? band.strained : this.desk.waiting);
     const zero = trueRest ?? { indicationN: band.trueN, standardN: band.sigmaN / 4 };
     const cycle = buildCycle(found, this.#trace, zero, before?.rest);
     const flags = cut ? inOrder(new Set([...found.flags, "cut" as const])) : cycle.flags;
-    const residualN = Math.max(0.01 * found.levelN, 2 * band.sigmaN, 2 * band.stepN);
+    // A maximum that was cleared comes back a little higher with each try of the noise.
+    const share = found.flags.has("peakHold") ? 0.03 : 0.01;
+    const residualN = Math.max(share * found.levelN, 2 * band.sigmaN, 2 * band.stepN);
     const from = Math.max(band.from, found.start - Math.max(8, Math.round((this.#trace.rateHz ?? 20) * 0.5)));
     const waveform = waveformOf(
       this.#trace,

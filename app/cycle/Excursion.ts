@@ -22,6 +22,8 @@ export class Excursion {
   leastAt = 0;
   previousN = Number.POSITIVE_INFINITY;
   blockFrom = 0;
+  /** The gauge said overload: there is force, however high. */
+  overloaded = false;
   /** Of readings that were folded away. */
   foldedPeakN: number | undefined;
   foldedFlags = new Set<CycleFlag>();
@@ -31,6 +33,7 @@ export class Excursion {
     this.baseN = baseN;
     this.inside = 0;
     this.below = 0;
+    this.overloaded = false;
     this.risen = 0;
     this.topN = Number.NEGATIVE_INFINITY;
     this.fallN = Number.NEGATIVE_INFINITY;
@@ -53,7 +56,9 @@ export class Excursion {
     this.blockFrom = trace.length;
     if (!(level > this.topN)) return;
     this.topN = level;
-    if (level - zeroN > leastN) this.fallN = zeroN + 0.5 * (level - zeroN);
+    if (level - this.baseN <= leastN) return;
+    // From a strained start half the force may lie under that start: then a fall by most of the rise counts.
+    this.fallN = Math.max(zeroN + 0.5 * (level - zeroN), this.baseN + 0.3 * (level - this.baseN));
   }
 
   /** Follows a fall; single low readings are spikes. */

@@ -7,6 +7,10 @@ export type Ground = {
   readonly trace: Trace;
   /** A copy of the trace's readings; what is no usable reading (rejected, overload, spike) is NaN in it. */
   readonly w: Float64Array;
+  /** The same with overload as high as anything shown: where the force stood, not how high. May be `w` itself. */
+  readonly shape: Float64Array;
+  /** 1 where the gauge was overloaded. */
+  readonly over: Uint8Array | undefined;
   /** The zero the force is counted from, as indicated. */
   readonly zeroN: number;
   /** Indication the rise starts from: the zero, or what an unreleased clamping left. */

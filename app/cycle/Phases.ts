@@ -107,13 +107,14 @@ export class Phases {
 
   #up(value: number): void {
     const { out, pace } = this;
-    if (value <= this.band.highN) {
+    if (value <= this.#returnN) {
       out.inside += 1;
       if (out.inside >= pace.stay) {
-        this.#close(this.band.centreN);
+        this.#close(this.#returnN - this.band.halfWidthN);
         return;
       }
     } else if (!Number.isNaN(value)) out.inside = 0;
+    if (value === Number.POSITIVE_INFINITY) out.overloaded = true;
     if (value < out.fallN) {
       out.below += 1;
       if (out.below >= pace.stay) {
@@ -125,12 +126,18 @@ export class Phases {
     if (out.blockDone(this.trace, pace)) this.#endBlock();
   }
 
+  /** Back at rest. A clamping out of a strained rest comes back to the zero or to a level yet to be seen. */
+  get #returnN(): number {
+    const { band, out } = this;
+    return band.strained && out.fallN > Number.NEGATIVE_INFINITY ? band.trueN + band.halfWidthN : band.highN;
+  }
+
   #endBlock(): void {
     const { out, trace, band } = this;
     const leastN = this.#filer.leastN;
     out.endBlock(trace, band.trueN, leastN);
     // Too little for a clamping for too long: the zero has moved.
-    if (trace.length - out.onset > this.pace.patience && out.topN - band.trueN < leastN) {
+    if (trace.length - out.onset > this.pace.patience && out.topN - band.trueN < leastN && !out.overloaded) {
       this.#beginRest(this.#levelNow(), band.strained);
       return;
     }
@@ -139,10 +146,10 @@ export class Phases {
 
   #fall(value: number): void {
     const { out, trace } = this;
-    if (value <= this.band.highN) {
+    if (value <= this.#returnN) {
       out.inside += 1;
       if (out.inside >= this.pace.stay) {
-        this.#close(this.band.centreN);
+        this.#close(this.#returnN - this.band.halfWidthN);
         return;
       }
     } else if (!Number.isNaN(value)) out.inside = 0;
@@ -168,7 +175,7 @@ export class Phases {
   /** The next clamping begins before the force has come to rest. */
   #riseAgain(): void {
     const { out, trace } = this;
-    const found = this.#filer.file(out.leastN, this.#rested, false);
+    const found = this.#filer.file(out.leastN, this.#rested, false, out.leastAt + 1);
     if (found !== undefined) {
       trace.dropHead(out.leastAt);
       this.#initial = false;

@@ -5,16 +5,18 @@ import { lineFit } from "./scatter.ts";
  * Where the force leaves its zero: the last reading within the noise before the rise. A slow rise creeps out of the
  * noise unseen; a straight line through its first part is led back to the zero.
  */
-export function findOnset(g: Ground, levelN: number, arrival: number): number {
-  const out = Math.max(4 * g.sigmaN, 1.5 * g.stepN);
+export function findOnset(g: Ground, levelN: number, arrival: number, isHeld: boolean): number {
+  // A held maximum creeps up with the noise while nothing presses.
+  const creep = isHeld ? 0.02 * levelN : 0;
+  const out = Math.max(4 * g.sigmaN, 1.5 * g.stepN, creep);
   let at = g.onset;
   // The band of the detector is wider than the noise, and spikes may have opened the stretch early.
   const arrivedN = g.zeroN + levelN - g.baseN;
   const tenth = g.baseN + Math.max(0.1 * arrivedN, out);
   let low = g.onset;
-  while (low < arrival && !(g.w[low]! > tenth)) low += 1;
+  while (low < arrival && !(g.shape[low]! > tenth)) low += 1;
   at = low;
-  while (at > 0 && !(g.w[at - 1]! <= g.baseN + out)) at -= 1;
+  while (at > 0 && !(g.shape[at - 1]! <= g.baseN + out)) at -= 1;
   const slow = low - at >= Math.max(4, readingsIn(g.trace, 0.04, 1));
   return slow ? ledBack(g, arrivedN, out, at, arrival) : Math.max(0, at - 1);
 }
@@ -23,13 +25,13 @@ export function findOnset(g: Ground, levelN: number, arrival: number): number {
 function ledBack(g: Ground, arrivedN: number, out: number, at: number, arrival: number): number {
   const top = g.baseN + Math.max(0.2 * arrivedN, 2 * out);
   let to = at;
-  while (to < arrival && !(g.w[to]! > top)) to += 1;
+  while (to < arrival && !(g.shape[to]! > top)) to += 1;
   const x: number[] = [];
   const y: number[] = [];
   for (let i = at; i <= to; i += 1) {
-    if (Number.isNaN(g.w[i]!)) continue;
+    if (Number.isNaN(g.shape[i]!)) continue;
     x.push(i);
-    y.push(g.w[i]! - g.baseN);
+    y.push(g.shape[i]! - g.baseN);
   }
   if (y.length < 3) return Math.max(0, at - 1);
   const line = lineFit(Float64Array.from(x), Float64Array.from(y));
@@ -43,8 +45,8 @@ function ledBack(g: Ground, arrivedN: number, out: number, at: number, arrival: 
 export function findReturn(g: Ground, holdEnd: number, fellToN: number, levelAt: number): number {
   const limit = fellToN + Math.max(4 * g.sigmaN, 1.5 * g.stepN, 0.01 * (levelAt - fellToN));
   for (let i = holdEnd + 1; i < g.end; i += 1) {
-    if (!(g.w[i]! <= limit)) continue;
-    const next = g.w[i + 1];
+    if (!(g.shape[i]! <= limit)) continue;
+    const next = g.shape[i + 1];
     if (next === undefined || i + 1 >= g.end || Number.isNaN(next) || next <= limit) return i;
   }
   return Math.max(holdEnd, g.end - 1);

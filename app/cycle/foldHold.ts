@@ -1,9 +1,10 @@
 import type { Excursion } from "./Excursion.ts";
 import type { Ground } from "./Ground.ts";
+import { groundOf } from "./groundOf.ts";
 import { findHold } from "./holdBounds.ts";
 import { stepsInHold } from "./holdSteps.ts";
 import { peakForce } from "./peakForce.ts";
-import { groundOf, type Stretch } from "./readCycle.ts";
+import type { Stretch } from "./readCycle.ts";
 import { findSpikes } from "./spikes.ts";
 import { traceLimit } from "./Trace.ts";
 

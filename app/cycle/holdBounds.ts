@@ -33,7 +33,7 @@ function greatestLevel(g: Ground): number {
   const size = readingsIn(g.trace, 0.05, 3);
   const levels: number[] = [];
   for (let i = g.onset; i < g.end; i += size) {
-    const level = stretchMedian(g.w, i, Math.min(i + size, g.end));
+    const level = stretchMedian(g.shape, i, Math.min(i + size, g.end));
     if (!Number.isNaN(level)) levels.push(level);
   }
   const together = Math.max(1, Math.min(5, levels.length >> 1));
@@ -48,16 +48,16 @@ function findHoldEnd(g: Ground, top: number): number {
   const size = readingsIn(g.trace, 0.02, 3);
   const falling = Math.max(0.004 * top, (2.5 * g.sigmaN) / Math.sqrt(size), 1.01 * g.stepN);
   let to = last + 1;
-  let level = stretchMedian(g.w, Math.max(g.onset, to - size), to);
+  let level = stretchMedian(g.shape, Math.max(g.onset, to - size), to);
   while (to - 2 * size >= g.onset) {
-    const before = stretchMedian(g.w, to - 2 * size, to - size);
+    const before = stretchMedian(g.shape, to - 2 * size, to - size);
     if (!(before - level > falling)) break;
     to -= size;
     level = before;
   }
-  const reference = stretchMedian(g.w, Math.max(g.onset, to - 5 * size), to);
+  const reference = stretchMedian(g.shape, Math.max(g.onset, to - 5 * size), to);
   const floor = reference - Math.max(4 * g.sigmaN, 1.5 * g.stepN, 0.004 * (reference - g.zeroN));
-  for (let i = last; i > g.onset; i -= 1) if (g.w[i]! >= floor) return i;
+  for (let i = last; i > g.onset; i -= 1) if (g.shape[i]! >= floor) return i;
   return last;
 }
 
@@ -72,15 +72,15 @@ function findArrival(g: Ground, top: number, holdEnd: number): Arrival {
   // A rise that went on as before would gain 5 % a chunk.
   const rising = Math.max(0.015 * top, (3 * g.sigmaN) / Math.sqrt(size), 1.01 * g.stepN);
   let from = nearly;
-  let level = stretchMedian(g.w, from, from + size);
+  let level = stretchMedian(g.shape, from, from + size);
   while (from + 2 * size <= holdEnd) {
-    const next = stretchMedian(g.w, from + size, from + 2 * size);
+    const next = stretchMedian(g.shape, from + size, from + 2 * size);
     if (!(next - level > rising)) break;
     from += size;
     level = next;
   }
   const near = Math.min(holdEnd + 1, from + readingsIn(g.trace, 0.25, 5));
-  const plateau = stretchMedian(g.w, from, near) - g.zeroN;
+  const plateau = stretchMedian(g.shape, from, near) - g.zeroN;
   const arrived = Math.min(0.97 * plateau, plateau - 2 * g.sigmaN);
   const arrival = Math.min(holdEnd, firstStaying(g, g.zeroN + arrived, from + 1));
   return breakOfRamp(g, arrival, plateau) ?? between(g, arrival, plateau, arrived);
@@ -91,7 +91,7 @@ type Arrival = Pick<HoldBounds, "arrival" | "before" | "beforeError">;
 /** A ramp is extended to the plateau: three hundredths of a slow tightening are a time to count. */
 function breakOfRamp(g: Ground, arrival: number, plateau: number): Arrival | undefined {
   let from = arrival;
-  while (from > g.onset && !(g.w[from - 1]! - g.zeroN < 0.85 * plateau)) from -= 1;
+  while (from > g.onset && !(g.shape[from - 1]! - g.zeroN < 0.85 * plateau)) from -= 1;
   const middle = (from + arrival) >> 1;
   if (middle - from < 4) return undefined;
   const lower = lineThrough(g, from, middle);
@@ -107,21 +107,21 @@ function lineThrough(g: Ground, from: number, to: number): { slope: number; mean
   const x: number[] = [];
   const y: number[] = [];
   for (let i = from; i <= to; i += 1) {
-    if (Number.isNaN(g.w[i]!)) continue;
+    if (Number.isNaN(g.shape[i]!)) continue;
     x.push(i);
-    y.push(g.w[i]! - g.zeroN);
+    y.push(g.shape[i]! - g.zeroN);
   }
   return lineFit(Float64Array.from(x), Float64Array.from(y));
 }
 
 /** Between the last reading under the plateau and the first on it; half-way when the rise fell between the two. */
 function between(g: Ground, arrival: number, plateau: number, arrived: number): Arrival {
-  const last = g.w[arrival - 1]! - g.zeroN;
-  const first = g.w[arrival]! - g.zeroN;
+  const last = g.shape[arrival - 1]! - g.zeroN;
+  const first = g.shape[arrival]! - g.zeroN;
   const leap = first - last;
   // What counts as arrived is a matter of a tenth of the rise.
   let low = arrival;
-  while (low > g.onset && !(g.w[low]! - g.zeroN < 0.7 * plateau)) low -= 1;
+  while (low > g.onset && !(g.shape[low]! - g.zeroN < 0.7 * plateau)) low -= 1;
   const beforeError = Math.max(0.29, 0.1 * (arrival - low));
   if (!(leap > 0)) return { arrival, before: 0, beforeError };
   if (leap > 0.5 * plateau) return { arrival, before: 0.5, beforeError };
@@ -132,20 +132,20 @@ function between(g: Ground, arrival: number, plateau: number, arrived: number): 
 function firstStaying(g: Ground, level: number, before: number): number {
   const lower = g.zeroN + 0.9 * (level - g.zeroN);
   for (let i = g.onset; i < before; i += 1) {
-    if (!(g.w[i]! >= level)) continue;
+    if (!(g.shape[i]! >= level)) continue;
     let next = i + 1;
-    while (next < g.end && Number.isNaN(g.w[next]!)) next += 1;
-    if (next >= g.end || g.w[next]! >= lower) return i;
+    while (next < g.end && Number.isNaN(g.shape[next]!)) next += 1;
+    if (next >= g.end || g.shape[next]! >= lower) return i;
   }
   return before;
 }
 
 function lastAbove(g: Ground, level: number): number {
-  for (let i = g.end - 1; i > g.onset; i -= 1) if (g.w[i]! > level) return i;
+  for (let i = g.end - 1; i > g.onset; i -= 1) if (g.shape[i]! > level) return i;
   return g.onset;
 }
 
 function lastReading(g: Ground, before: number): number {
-  for (let i = before - 1; i > g.onset; i -= 1) if (!Number.isNaN(g.w[i]!)) return i;
+  for (let i = before - 1; i > g.onset; i -= 1) if (!Number.isNaN(g.shape[i]!)) return i;
   return g.onset;
 }

@@ -1,6 +1,7 @@
 import type { CycleFlag } from "./Cycle.ts";
 import { findOnset, findReturn } from "./cycleEdges.ts";
 import type { Ground } from "./Ground.ts";
+import { groundOf } from "./groundOf.ts";
 import { findHold, type HoldBounds } from "./holdBounds.ts";
 import { stepsInHold } from "./holdSteps.ts";
 import { peakForce } from "./peakForce.ts";
@@ -56,14 +57,15 @@ export function readCycle(s: Stretch): CycleFound | undefined {
   const flags = new Set<CycleFlag>(s.foldedFlags);
   const ground = groundOf(s, flags);
   const held = findHold(ground, s.fellToN !== undefined);
-  if (held === undefined || held.levelN < s.leastN)
-    return flags.has("overload") ? overloadOnly(s, ground, flags) : undefined;
-  if (!lastsLongEnough(ground, held.levelN, flags)) return undefined;
+  if (held === undefined || held.levelN < s.leastN || !lastsLongEnough(ground, held.levelN)) return undefined;
   const sigmaN = Math.max(s.sigmaN, holdNoise(ground, held));
   const g: Ground = { ...ground, sigmaN };
   const spikes = findSpikes(g.w, g.onset, g.end, sigmaN, s.stepN);
   if (spikes.length === 0) return figures(s, g, held, flags);
-  for (const i of spikes) g.w[i] = Number.NaN;
+  for (const i of spikes) {
+    g.w[i] = Number.NaN;
+    g.shape[i] = Number.NaN;
+  }
   flags.add("spike");
   // A spike next to an edge may have moved it.
   return figures(s, g, findHold(g, s.fellToN !== undefined) ?? held, flags);
@@ -76,8 +78,7 @@ function figures(s: Stretch, g: Ground, hold: HoldBounds, flags: Set<CycleFlag>)
   const levelAt = settled?.indication ?? g.zeroN + hold.levelN;
   const levelN = levelAt - g.zeroN;
   if (!s.trace.timed && !isHeld && !flat(settled, levelN)) return undefined;
-  const peak = peakForce(g, levelAt);
-  if (peak === undefined) return undefined;
+  const peak = peakForce(g, levelAt) ?? { indication: s.capacityN ?? g.zeroN, index: hold.arrival };
   if (isHeld) flags.add("peakHold");
   else {
     if (settled?.short) flags.add("short");
@@ -85,7 +86,7 @@ function figures(s: Stretch, g: Ground, hold: HoldBounds, flags: Set<CycleFlag>)
     if (slips) flags.add("unstable");
   }
   return {
-    start: findOnset(g, levelN, hold.arrival),
+    start: findOnset(g, levelN, hold.arrival, isHeld),
     end: s.fellToN === undefined ? g.end - 1 : findReturn(g, hold.holdEnd, s.fellToN, levelAt),
     peakIndicationN: Math.max(peak.indication, s.foldedPeakN ?? Number.NEGATIVE_INFINITY),
     peakIndex: s.trace.placeOf(peak.index),
@@ -97,48 +98,10 @@ function figures(s: Stretch, g: Ground, hold: HoldBounds, flags: Set<CycleFlag>)
   };
 }
 
-export function groundOf(s: Stretch, flags: Set<CycleFlag>): Ground {
-  const w = s.trace.values.slice(0, s.trace.length);
-  for (let i = s.onset; i < s.end; i += 1) {
-    if (w[i] !== Number.POSITIVE_INFINITY) continue;
-    flags.add("overload");
-    w[i] = Number.NaN;
-  }
-  if (s.capacityN !== undefined && takeOutClipped(w, s.onset, s.end, s.capacityN, s.stepN)) flags.add("overload");
-  return {
-    trace: s.trace,
-    w,
-    zeroN: s.zeroN,
-    baseN: s.baseN,
-    sigmaN: s.sigmaN,
-    stepN: s.stepN,
-    onset: s.onset,
-    end: s.end,
-  };
-}
-
-/** Three and more equal readings in a row at the stated capacity or above are its clipped value. */
-function takeOutClipped(w: Float64Array, from: number, to: number, capacityN: number, stepN: number): boolean {
-  const floor = capacityN * (1 - 1e-9) - stepN / 2;
-  let clipped = false;
-  for (let i = from; i < to; i += 1) {
-    if (!(w[i]! >= floor)) continue;
-    let next = i + 1;
-    while (next < to && w[next] === w[i]) next += 1;
-    if (next - i >= 3) {
-      w.fill(Number.NaN, i, next);
-      clipped = true;
-    }
-    i = next - 1;
-  }
-  return clipped;
-}
-
-/** Wide enough at half its force; overload counts as force. */
-function lastsLongEnough(g: Ground, levelN: number, flags: ReadonlySet<CycleFlag>): boolean {
+/** Wide enough at half its force. */
+function lastsLongEnough(g: Ground, levelN: number): boolean {
   const half = g.zeroN + 0.5 * levelN;
-  const high = (i: number) =>
-    g.w[i]! > half || (flags.has("overload") && g.trace.values[i] === Number.POSITIVE_INFINITY);
+  const high = (i: number) => g.shape[i]! > half;
   let first = g.onset;
   while (first < g.end && !high(first)) first += 1;
   let last = g.end - 1;
@@ -204,34 +167,9 @@ function risePoints(g: Ground, hold: HoldBounds, levelN: number): [number, numbe
 /** Where the force passes `level` between two readings, looked for from `from` towards `to`. */
 function crossing(g: Ground, level: number, from: number, to: number, direction: 1 | -1): number {
   for (let i = Math.max(from, 1); i !== to + direction && i > 0; i += direction) {
-    const below = g.w[i - 1]!;
-    const above = g.w[i]!;
+    const below = g.shape[i - 1]!;
+    const above = g.shape[i]!;
     if (below <= level && above > level) return i - 1 + (level - below) / (above - below);
   }
   return Math.max(0, direction === 1 ? to : from);
-}
-
-/** Nothing but overload was shown: a clamping without a force. */
-function overloadOnly(s: Stretch, g: Ground, flags: Set<CycleFlag>): CycleFound | undefined {
-  if (!lastsLongEnough(g, s.leastN, flags)) return undefined;
-  let top = s.zeroN;
-  let at = s.onset;
-  for (let i = s.onset; i < s.end; i += 1) {
-    if (g.w[i]! > top) {
-      top = g.w[i]!;
-      at = i;
-    }
-  }
-  if (s.capacityN !== undefined) top = Math.max(top, s.capacityN);
-  return {
-    start: s.onset,
-    end: s.end - 1,
-    peakIndicationN: top,
-    peakIndex: s.trace.placeOf(at),
-    levelN: top - s.zeroN,
-    hold: undefined,
-    settled: undefined,
-    riseTimeS: undefined,
-    flags,
-  };
 }

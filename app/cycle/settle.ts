@@ -32,9 +32,10 @@ const enough = 8;
  * not on the few in the middle.
  * @param slips  the force steps inside the hold: nothing is followed
  * @param restNoise  residuals of the readings at rest, which show how long the noise remembers
- * @returns  undefined when the hold has no reading
+ * @returns  undefined when overload hides it, or the hold has no reading
  */
 export function settle(g: Ground, hold: HoldBounds, slips: boolean, restNoise: Float64Array): Settled | undefined {
+  if (hidden(g, hold)) return undefined;
   const { from, to, short } = settledStretch(g, hold);
   const x: number[] = [];
   const y: number[] = [];
@@ -45,6 +46,19 @@ export function settle(g: Ground, hold: HoldBounds, slips: boolean, restNoise: F
   }
   if (y.length === 0) return undefined;
   return figures(g, hold, x, Float64Array.from(y), slips, restNoise, short);
+}
+
+/** Overload in a fifth of the readings from the arrival to the window's end: what the others show is chance. */
+function hidden(g: Ground, { arrival, holdEnd }: HoldBounds): boolean {
+  if (g.over === undefined) return false;
+  const to = g.trace.timed ? Math.min(holdEnd + 1, g.trace.indexAfter(arrival, windowToS)) : holdEnd + 1;
+  const from =
+    g.trace.timed && to > g.trace.indexAfter(arrival, windowFromS) + enough
+      ? g.trace.indexAfter(arrival, windowFromS)
+      : arrival;
+  let over = 0;
+  for (let i = from; i < to; i += 1) over += g.over[i]!;
+  return over > 0.2 * (to - from);
 }
 
 function settledStretch(g: Ground, hold: HoldBounds): { from: number; to: number; short: boolean } {
