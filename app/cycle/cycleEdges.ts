@@ -17,7 +17,10 @@ export function findOnset(g: Ground, levelN: number, arrival: number, isHeld: bo
   while (low < arrival && !(g.shape[low]! > tenth)) low += 1;
   at = low;
   while (at > 0 && !(g.shape[at - 1]! <= g.baseN + out)) at -= 1;
-  const slow = low - at >= Math.max(4, readingsIn(g.trace, 0.04, 1));
+  const third = g.baseN + Math.max(0.3 * arrivedN, 2 * out);
+  let up = low;
+  while (up < arrival && !(g.shape[up]! > third)) up += 1;
+  const slow = up - at >= Math.max(6, readingsIn(g.trace, 0.05, 1));
   return slow ? ledBack(g, arrivedN, out, at, arrival) : Math.max(0, at - 1);
 }
 

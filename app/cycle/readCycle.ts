@@ -167,9 +167,11 @@ function risePoints(g: Ground, hold: HoldBounds, levelN: number): [number, numbe
 /** Where the force passes `level` between two readings, looked for from `from` towards `to`. */
 function crossing(g: Ground, level: number, from: number, to: number, direction: 1 | -1): number {
   for (let i = Math.max(from, 1); i !== to + direction && i > 0; i += direction) {
-    const below = g.shape[i - 1]!;
+    let before = i - 1;
+    while (before > 0 && Number.isNaN(g.shape[before]!)) before -= 1;
+    const below = g.shape[before]!;
     const above = g.shape[i]!;
-    if (below <= level && above > level) return i - 1 + (level - below) / (above - below);
+    if (below <= level && above > level) return before + ((i - before) * (level - below)) / (above - below);
   }
   return Math.max(0, direction === 1 ? to : from);
 }

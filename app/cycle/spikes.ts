@@ -6,7 +6,7 @@ import { median } from "../numerics/median.ts";
  *
  * The excess over the nearer neighbour must pass eight standard deviations of the noise and two and a half steps,
  * three quarters of the swing among the two readings on each side (a crest at five readings a period has 0.62 of it),
- * and two and a half times the second-largest deviation among the four on each side (a ring too fast for the rate).
+ * and two and a half times the second-largest deviation among the three on each side (a ring too fast for the rate).
  * @returns  their indices, in order
  */
 export function findSpikes(w: Float64Array, from: number, to: number, sigmaN: number, stepN: number): number[] {
@@ -34,16 +34,20 @@ function standsAlone(w: Float64Array, i: number, least: number): boolean {
   const excess = Math.min(Math.abs(v - before[0]!), Math.abs(v - after[0]!));
   const near = [...before.slice(0, 2), ...after.slice(0, 2)];
   if (excess < Math.max(least, 0.75 * (Math.max(...near) - Math.min(...near)))) return false;
-  const all = [...before, ...after];
-  const middle = median(all);
-  const deviations = all.map((x) => Math.abs(x - middle)).sort((a, b) => b - a);
-  return Math.abs(v - middle) > 2.5 * (deviations[1] ?? 0);
+  // Each side about its own middle: a step or a rise beside the spike is no ring.
+  const deviations = [...about(before), ...about(after)].sort((a, b) => b - a);
+  return Math.abs(v - median([...before, ...after])) > 2.5 * (deviations[1] ?? 0);
 }
 
-/** The nearest four readings on one side, nearest first; places without one are stepped over, four at most. */
+function about(side: readonly number[]): number[] {
+  const middle = median(side);
+  return side.map((x) => Math.abs(x - middle));
+}
+
+/** The nearest three readings on one side, nearest first; places without one are stepped over, five at most. */
 function neighbours(w: Float64Array, i: number, direction: 1 | -1): number[] {
   const found: number[] = [];
-  for (let k = 1; k <= 8 && found.length < 4; k += 1) {
+  for (let k = 1; k <= 8 && found.length < 3; k += 1) {
     const v = w[i + k * direction];
     if (v !== undefined && !Number.isNaN(v)) found.push(v);
   }
