@@ -1,5 +1,4 @@
 import { fitPolynomial, type PolynomialFit } from "../../numerics/fitPolynomial.ts";
-import { polynomialAt } from "../../numerics/polynomialAt.ts";
 import { averagedLoads } from "../data/averagedLoads.ts";
 import { type NetReading, netReadings } from "../data/netReadings.ts";
 import type { ProofReading } from "../data/ProofReading.ts";
@@ -8,20 +7,12 @@ import { plausibility } from "../data/plausibility.ts";
 import { seriesOf } from "../data/seriesOf.ts";
 import { type ZeroAndCreep, zeroAndCreep } from "../data/zeroAndCreep.ts";
 import { carriesDegree } from "../method/carriesDegree.ts";
+import { type CurveStep, curveSteps } from "../method/curveSteps.ts";
 import type { ProofOptions, ProofRefused } from "../method/ProofOptions.ts";
 import { type AstmE74Table, astmE74Table } from "../tables/astmE74Table.ts";
 import { type StepUncertainty, stepUncertainty } from "../uncertainty/StepUncertainty.ts";
 import { type UncertaintyCurve, uncertaintyCurve } from "../uncertainty/uncertaintyCurve.ts";
 import { type E74Trial, e74Degree } from "./e74Degree.ts";
-
-export type E74Step = {
-  readonly reference: number;
-  readonly n: number;
-  readonly net: number;
-  readonly fitted: number;
-  readonly residual: number;
-  readonly uncertainty: StepUncertainty;
-};
 
 /** Forces a class may be used for, both ends in the reference's unit. */
 export type E74Range = { readonly class: "AA" | "A"; readonly from: number; readonly to: number };
@@ -41,7 +32,7 @@ export type E74Proof = ZeroAndCreep & {
   readonly class: "AA" | "A" | undefined;
   /** Why there is no class; empty when there is one. */
   readonly missing: readonly ProofRemark[];
-  readonly steps: readonly E74Step[];
+  readonly steps: readonly CurveStep[];
   readonly uncertaintyCurve: UncertaintyCurve;
   readonly remarks: readonly ProofRemark[];
 };
@@ -90,15 +81,7 @@ export function e74Proof(
   if (missing.length === 0 && ranges.length === 0)
     missing.push({ code: "outsideClasses", about: `class A would begin at ${lowerLimits.A.toPrecision(4)}` });
   const ends = zeroAndCreep(sorted.series);
-  const steps = means.map((m): E74Step => {
-    const fitted = polynomialAt(fit, m.reference).value;
-    return {
-      ...m,
-      fitted,
-      residual: m.net - fitted,
-      uncertainty: e74Uncertainty(m.reference, lowerLimitFactor, options),
-    };
-  });
+  const steps = curveSteps(loads, fit, (reference) => e74Uncertainty(reference, lowerLimitFactor, options));
   return {
     ...ends,
     fit,

@@ -42,7 +42,7 @@ export function iso376Uncertainty(
       temperature === undefined ? undefined : (temperature.perKelvin * (temperature.rangeK / 2)) / Math.sqrt(3),
       Infinity,
     ],
-    ["interpolation", interpolation(fit, errors.fc, reference, greatest), Math.max(1, fit.n - fit.degree - 1)],
+    ["interpolation", interpolation(fit, errors.fc, reference, greatest), fit.residualDf],
   ];
   const contributions = lines.flatMap(([source, relative, degreesOfFreedom]) =>
     relative === undefined ? [] : [{ source, standard: Math.abs(relative) * reference, degreesOfFreedom }],

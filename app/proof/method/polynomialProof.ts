@@ -2,7 +2,6 @@ import { choosePolynomialDegree, type DegreeTrial } from "../../numerics/chooseP
 import { fitPolynomial, type PolynomialFit } from "../../numerics/fitPolynomial.ts";
 import { type LackOfFit, lackOfFit } from "../../numerics/lackOfFit.ts";
 import { polynomialAt } from "../../numerics/polynomialAt.ts";
-import { averagedLoads } from "../data/averagedLoads.ts";
 import { type NetReading, netReadings } from "../data/netReadings.ts";
 import type { ProofReading } from "../data/ProofReading.ts";
 import type { ProofRemark } from "../data/ProofRemark.ts";
@@ -14,18 +13,9 @@ import { runEffect } from "../uncertainty/runEffect.ts";
 import { type ProofContribution, type StepUncertainty, stepUncertainty } from "../uncertainty/StepUncertainty.ts";
 import { type UncertaintyCurve, uncertaintyCurve } from "../uncertainty/uncertaintyCurve.ts";
 import { carriesDegree } from "./carriesDegree.ts";
+import { type CurveStep, curveSteps } from "./curveSteps.ts";
 import { gaugeShares } from "./gaugeShares.ts";
 import type { ProofOptions, ProofRefused } from "./ProofOptions.ts";
-
-export type CurveStep = {
-  readonly reference: number;
-  readonly n: number;
-  /** Mean net indication, the curve there, and their difference. */
-  readonly net: number;
-  readonly fitted: number;
-  readonly residual: number;
-  readonly uncertainty: StepUncertainty;
-};
 
 export type PolynomialProof = ZeroAndCreep & {
   readonly fit: PolynomialFit;
@@ -129,15 +119,4 @@ function stepLabels(loads: readonly NetReading[]): readonly number[] {
   const x = loads.map((l) => l.reading.reference);
   const labelled = new Set(x).size === x.length && loads.every((l) => l.reading.step !== undefined);
   return labelled ? loads.map((l) => l.level) : x;
-}
-
-function curveSteps(
-  loads: readonly NetReading[],
-  fit: PolynomialFit,
-  at: (reference: number) => StepUncertainty,
-): readonly CurveStep[] {
-  return averagedLoads(loads).map(({ reference, net, n }) => {
-    const fitted = polynomialAt(fit, reference).value;
-    return { reference, n, net, fitted, residual: net - fitted, uncertainty: at(reference) };
-  });
 }
