@@ -179,6 +179,8 @@ export class LineReader {
     if (word === undefined) return -NUMBER;
     this.#mean(word.means);
     p += word.bytes.length;
+    // A row of dashes is as long as the display is wide.
+    while (p < to && line[p] === word.bytes[0] && word.bytes[1] === word.bytes[0] && !isLetter(word.bytes[0]!)) p += 1;
     while (p < to && line[p] === BLANK && p - at < step.form.width) p += 1;
     return p;
   }
@@ -221,6 +223,7 @@ export class LineReader {
     if (meaning.kind === "torque") return -TORQUE;
     if (meaning.kind === "unknown" || (meaning.kind === "mass" && !this.#massMeansForce)) return -UNIT;
     const index = forceUnits.indexOf(meaning.unit);
+    if (!step.units.includes(index)) return -UNIT;
     this.#unitName = unitName(line.slice(at, next), index);
     this.#units.unshift(this.#unitName);
     if (this.#units.length > 8) this.#units.pop();

@@ -57,9 +57,16 @@ export class NumberReader {
         p += 4;
       }
     } else if (form.thousands >= 0 && whole > 3) return -1;
-    if (form.wholeDigits >= 0 && whole !== form.wholeDigits) return -1;
     let places = 0;
-    if (p < end && line[p] === form.mark) {
+    const marked = p < end && line[p] === form.mark;
+    if (!marked && form.giveBack > 0) {
+      whole -= form.giveBack;
+      mantissa = Math.floor(mantissa / 10 ** form.giveBack);
+      p -= form.giveBack;
+      if (whole <= 0) return -1;
+    }
+    if (form.wholeDigits >= 0 && whole !== form.wholeDigits) return -1;
+    if (marked) {
       p += 1;
       const from = p;
       while (p < end) {
@@ -68,10 +75,14 @@ export class NumberReader {
         mantissa = mantissa * 10 + digit;
         p += 1;
       }
+      if (form.giveBack > 0) {
+        mantissa = Math.floor(mantissa / 10 ** form.giveBack);
+        p -= form.giveBack;
+      }
       places = p - from;
-      if (places === 0 || places > 9) return -1; // "12." is a number cut short
+      if (places <= 0 || places > 9) return -1; // "12." is a number cut short
     }
-    if (whole + places > 15) return -1;
+    if (whole + places > 15 || whole + places === 0) return -1;
     this.places = places;
     this.digits = whole + places;
     this.decimals = places;

@@ -1,3 +1,4 @@
+import { forceUnits } from "../quantity/forceUnits.ts";
 import type { ChecksumMethod } from "./checksums.ts";
 import { type ControlName, controlCode } from "./controlCharacters.ts";
 import type { PatternField, WordMeaning } from "./linePattern.ts";
@@ -33,6 +34,8 @@ export type Step = {
   readonly most: number;
   readonly words: readonly Word[];
   readonly optional: boolean;
+  /** Of a unit: those that may stand, by their places in `forceUnits`. */
+  readonly units: readonly number[];
   readonly held: boolean;
   readonly form: NumberForm;
   /** Times are divided by it to give seconds. */
@@ -53,6 +56,7 @@ const blank: Step = {
   most: 0,
   words: [],
   optional: false,
+  units: [],
   held: false,
   form: looseNumber,
   perSecond: 1,
@@ -66,7 +70,12 @@ const blank: Step = {
 
 /** A line's fields as steps of the reading loop, one a field. */
 export function compileFields(fields: readonly PatternField[]): readonly Step[] {
-  return fields.map(stepOf);
+  return fields.map((field, i) => {
+    const step = stepOf(field);
+    const next = fields[i + 1];
+    if (field.field !== "force" || next?.field !== "checksum" || next.as === "hex" || next.as === "HEX") return step;
+    return { ...step, form: { ...step.form, giveBack: checksumLength[next.as] } };
+  });
 }
 
 const perSecond = { s: 1, ms: 1000, us: 1_000_000, clock: 1 } as const;
@@ -86,7 +95,12 @@ function stepOf(field: PatternField): Step {
     case "force":
       return { ...blank, op: op.force, form: formOf(field), words: wordsOf(field.instead), held: field.held };
     case "unit":
-      return { ...blank, op: op.unit, optional: field.optional };
+      return {
+        ...blank,
+        op: op.unit,
+        optional: field.optional,
+        units: (field.units ?? forceUnits).map((unit) => forceUnits.indexOf(unit)),
+      };
     case "counter":
       return { ...blank, op: op.digits, least: field.digits ?? 1, most: field.digits ?? 15 };
     case "time": {

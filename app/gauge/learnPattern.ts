@@ -74,13 +74,19 @@ export function learnPattern(bytes: Uint8Array, hints: LearnHints = {}): LearnRe
   const known = hints.unit !== undefined || unitOf(main.form.choice.unit)?.kind === "force";
   const { decoded, readings, asides, rejected } = decodeSample(
     bytes,
-    trialOf(pattern),
+    trialOf(pattern, main.form),
     known,
     hints.keepLines ?? keepLines,
   );
   const lines = readings + rejected;
-  if (readings === 0 || readings < 0.3 * lines) return nothing("most lines follow no form that could be read", true);
-  const undecided = questionsOf(main.form, pattern, hints, main.checkUnknown);
+  if (readings === 0 || readings < 0.5 * lines) return nothing("most lines follow no form that could be read", true);
+  const undecided = questionsOf(
+    main.form,
+    pattern,
+    hints,
+    main.checkUnknown,
+    decoded.every((line) => line.state !== "live"),
+  );
   const sure = undecided.some((open) => open.field === "force") ? 0.6 : 1;
   const confidence = (sure * ((readings + asides) / (lines + asides)) * readings) / (readings + 3);
   return { kind: "learned", pattern, confidence, decoded, undecided, readings, rejected };

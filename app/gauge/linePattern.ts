@@ -61,8 +61,12 @@ const field = z.discriminatedUnion("field", [
     held: z.boolean().default(false),
     instead: z.record(printable.max(40), z.enum(["overload", "underload", "aside"])).default({}),
   }),
-  /** Any force unit; the line is read in the unit it names. */
-  z.strictObject({ field: z.literal("unit"), optional: z.boolean().default(false) }),
+  /** One of these force units, or any; the line is read in the unit it names. */
+  z.strictObject({
+    field: z.literal("unit"),
+    units: z.array(z.enum(forceUnits)).min(1).optional(),
+    optional: z.boolean().default(false),
+  }),
   /** A count of lines. */
   z.strictObject({ field: z.literal("counter"), digits: z.int().min(1).max(15).optional() }),
   /** The gauge's own time. `coarse`: its steps are longer than the time between lines, so it stamps none of them. */

@@ -18,6 +18,8 @@ export type NumberForm = {
   readonly left: boolean;
   readonly mayGrow: boolean;
   readonly exponent: boolean;
+  /** Digits at its end that belong to a check standing right behind the number. */
+  readonly giveBack: number;
   /** Bit d set: d decimals may stand. One mask a unit, in the order of `forceUnits`. */
   readonly decimalsOf: Int32Array;
 };
@@ -59,6 +61,7 @@ export function formOf(field: ForceField): NumberForm {
     left: field.align === "left",
     mayGrow: field.mayGrow,
     exponent: field.exponent,
+    giveBack: 0,
     decimalsOf: masks,
   };
 }

@@ -18,9 +18,9 @@ export function addOthers(pattern: LinePattern, main: MainForm, sample: Sample):
   const lines = sample.lines.slice(0, lineLimit);
   const split = tokenizer(main.context.mode);
   let grown = pattern;
-  const residual = () => unread(lines, grown);
+  const residual = () => unread(lines, trialOf(grown, main.form));
   grown = withInstead(grown, rowsOf(residual(), split, main.ending), main);
-  const good = main.cluster.rows.slice(0, 200).map((row) => row.body);
+  const good = new Set(main.cluster.rows.map((row) => (row.body + row.tail + main.ending.suffix).trim()));
   grown = { ...grown, lines: wholeLines(residual(), good, lines.length) };
   const clusters = clustersOf(rowsOf(residual(), split, main.ending));
   const hasUnit = main.form.choice.unit !== undefined;
@@ -33,7 +33,7 @@ export function addOthers(pattern: LinePattern, main: MainForm, sample: Sample):
 
 /** The lines a pattern does not read. */
 function unread(lines: readonly SampleLine[], pattern: LinePattern): SampleLine[] {
-  const decoder = new LineDecoder(trialOf({ ...pattern, parity: "none", terminator: "any" }));
+  const decoder = new LineDecoder({ ...pattern, parity: "none", terminator: "any" });
   let refused = false;
   const refuse = () => {
     refused = true;
@@ -61,6 +61,8 @@ function withInstead(pattern: LinePattern, rows: readonly Row[], main: MainForm)
     else if (meaningOf(token.text) === "underload") instead[token.text] = "underload";
   }
   if (Object.keys(instead).length === 0) return pattern;
-  const fields = pattern.fields.map((f): PatternField => (f.field === "force" ? { ...f, instead } : f));
+  const fields = pattern.fields.map(
+    (f): PatternField => (f.field === "force" ? { ...f, instead: { ...f.instead, ...instead } } : f),
+  );
   return { ...pattern, fields };
 }

@@ -1,6 +1,6 @@
 import type { PatternField } from "../linePattern.ts";
 import { blanksBefore } from "./columns.ts";
-import { established } from "./established.ts";
+import { established, shared } from "./established.ts";
 import type { Cluster } from "./rows.ts";
 
 /**
@@ -15,9 +15,21 @@ export function blanksField(cluster: Cluster, index: number): PatternField[] {
   const tabs = cluster.rows.some((row) =>
     blanksOf(row.body, row.tokens[index - 1]?.end ?? 0, row.tokens[index]?.at).includes("\t"),
   );
+  const room = paddedNumber(cluster, index);
+  if (room !== undefined) return [{ field: "blanks", least: index === 0 ? 0 : 1, most: room - 1, tabs }];
   if (least === most && !tabs) return [{ field: "text", text: " ".repeat(least) }];
   const fixed = least === most;
   return [{ field: "blanks", least: fixed ? least : Math.min(1, least), most: fixed ? most : most + 2, tabs }];
+}
+
+/** The places a number takes with its padding, when it always ends in the same column and has more than a separator before it. */
+function paddedNumber({ rows }: Cluster, index: number): number | undefined {
+  if (rows[0]!.tokens[index]?.kind !== "number") return undefined;
+  const room = shared(
+    rows.map((row) => blanksBefore(row, index) + row.tokens[index]!.text.length),
+    0.9,
+  );
+  return room !== undefined && rows.some((row) => blanksBefore(row, index) >= 2) ? room : undefined;
 }
 
 const blanksOf = (body: string, from: number, to: number | undefined) => body.slice(from, to);

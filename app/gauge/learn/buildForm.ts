@@ -1,9 +1,11 @@
+import type { ForceUnit } from "../../quantity/forceUnits.ts";
 import type { OpenQuestion } from "../learnPattern.ts";
 import type { PatternField } from "../linePattern.ts";
 import { assemble, type Piece } from "./assemble.ts";
 import { blanksField } from "./blanksField.ts";
 import { type Choice, chooseForce } from "./chooseForce.ts";
 import { blanksBefore, type Column, columnsOf, unitsOf } from "./columns.ts";
+import { established } from "./established.ts";
 import type { FoundChecksum } from "./findChecksum.ts";
 import { forceField, type LearnedForce } from "./forceField.ts";
 import { plainField } from "./plainField.ts";
@@ -73,13 +75,21 @@ function formOf(
 type LearnedColumn = { readonly field: PatternField; readonly question?: OpenQuestion; readonly rateHz?: number };
 
 function columnField(column: Column, columns: readonly Column[], choice: Chosen, context: FormContext): LearnedColumn {
-  if (column === choice.unit) return { field: { field: "unit", optional: false } };
+  if (column === choice.unit) return { field: unitField(column) };
   const progress = choice.progress.get(column);
   if (column.kind === "clock" || progress !== undefined) {
     const next = columns[column.index + 1];
     return timeField(column, progress, next?.kind === "word" ? next.constant : undefined, context.rateHz);
   }
   return plainField(column, columns, choice.force);
+}
+
+/** Units a gauge for clamping forces is switched to; rarer ones only where they were seen: kN is one damaged letter from MN. */
+const usualUnits: readonly ForceUnit[] = ["N", "daN", "kN", "lbf", "kip", "kgf"];
+
+function unitField(column: Column): PatternField {
+  const seen = established(unitsOf(column).filter((unit) => unit !== undefined)).keys();
+  return { field: "unit", units: [...new Set([...seen, ...usualUnits])], optional: false };
 }
 
 function forceOf(

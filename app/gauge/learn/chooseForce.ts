@@ -7,6 +7,8 @@ import { meaningOf } from "./vocabulary.ts";
 export type Choice = {
   readonly force: Column;
   readonly unit: Column | undefined;
+  /** A word right behind a force without a unit, which is no force unit. */
+  readonly beside: string | undefined;
   readonly progress: ReadonlyMap<Column, Progress>;
   /** More than one number could be it. */
   readonly doubtful: boolean;
@@ -31,6 +33,8 @@ export function chooseForce(columns: readonly Column[], rows: readonly Row[]): C
   const progress = new Map<Column, Progress>();
   for (const column of columns) {
     if (column.kind !== "number" && column.kind !== "clock") continue;
+    // A maximum that rises by a step or two would look like a coarse clock.
+    if (numbers.some((other) => isMaximumOf(column, other))) continue;
     const found = progressOfColumn(column, rows);
     if (found !== undefined) progress.set(column, found);
   }
@@ -42,22 +46,23 @@ export function chooseForce(columns: readonly Column[], rows: readonly Row[]): C
     return {
       force: column,
       unit: torque[0]!.unit,
+      beside: undefined,
       progress,
       doubtful: false,
       countsUp: false,
-      torque: torque[0]!.unit!.tokens[0]!.text,
+      torque: torque[0]!.unit!.typical,
     };
   }
   const bare = candidates.filter((c) => c.kind === undefined);
   // A unit that stands apart, as in "12.34;ST;kN", is the force's when nothing nearer has one.
   const apart = columns.find(
-    (column) => column.kind === "word" && column.tokens[0]!.text.length > 1 && unitOf(column)?.kind === "force",
+    (column) => column.kind === "word" && column.typical.length > 1 && unitOf(column)?.kind === "force",
   );
   if (named.length === 0 && apart !== undefined) {
-    const choice = fromBare(bare, progress);
+    const choice = fromBare(bare, columns, progress);
     return choice === undefined ? undefined : { ...choice, unit: apart };
   }
-  return named.length > 0 ? fromNamed(named, bare, progress) : fromBare(bare, progress);
+  return named.length > 0 ? fromNamed(named, bare, progress) : fromBare(bare, columns, progress);
 }
 
 /** A number with its unit, behind it or before it; undefined for what a foreign unit or a per cent sign marks. */
@@ -98,13 +103,17 @@ function fromNamed(
   );
   const same = named.filter((c) => sameFigures(c.column, first.column));
   const doubtful = live.length > 1 && same.length < live.length && !partner;
-  const base = { unit: first.unit, progress, countsUp: false, torque: undefined };
+  const base = { unit: first.unit, beside: undefined, progress, countsUp: false, torque: undefined };
   return partner === undefined
     ? { ...base, force: first.column, doubtful }
     : { ...base, force: partner.column, doubtful: false };
 }
 
-function fromBare(bare: readonly Candidate[], progress: ReadonlyMap<Column, Progress>): Choice | undefined {
+function fromBare(
+  bare: readonly Candidate[],
+  all: readonly Column[],
+  progress: ReadonlyMap<Column, Progress>,
+): Choice | undefined {
   const columns = bare.map((c) => c.column);
   const free = columns.filter((column) => !progress.has(column));
   const pool = free.length > 0 ? free : columns;
@@ -115,7 +124,9 @@ function fromBare(bare: readonly Candidate[], progress: ReadonlyMap<Column, Prog
   const ranked = [...(live.length > 0 ? live : open.length > 0 ? open : pool)].sort((a, b) => weight(b) - weight(a));
   const force = ranked[0]!;
   const doubtful = ranked.length > 1 && weight(ranked[1]!) >= 0.2 * weight(force);
-  return { force, unit: undefined, progress, doubtful, countsUp: free.length === 0, torque: undefined };
+  const next = all[force.index + 1];
+  const beside = next?.kind === "word" ? next.constant : undefined;
+  return { force, unit: undefined, beside, progress, doubtful, countsUp: free.length === 0, torque: undefined };
 }
 
 /** How much a column looks like a measured figure: decimals, signs, filled digits, and many different values. */
@@ -138,10 +149,10 @@ export function isMaximumOf(column: Column, live: Column): boolean {
     if (top[i]! >= now[i]! && (top[i] === running || top[i] === now[i])) holds += 1;
     if (top[i]! > now[i]!) ahead += 1;
   }
-  return top.length > 2 && ahead > 0 && holds >= 0.9 * (top.length - 1);
+  return top.length > 2 && ahead > 0 && holds >= 0.8 * (top.length - 1);
 }
 
-const sameForm = (a: Column, b: Column) => a.tokens[0]!.number!.mark === b.tokens[0]!.number!.mark;
+const sameForm = (a: Column, b: Column) => a.mark === b.mark;
 const sameFigures = (a: Column, b: Column) => ratioSteady(valuesOf(a), valuesOf(b));
 
 /** One force in two units: their ratio stays, up to the rounding of both. */

@@ -28,7 +28,7 @@ function groups(texts: readonly string[], mark: "," | "." | "'"): boolean {
   let plain = 0;
   let wrong = 0;
   for (const text of texts) {
-    for (const [token] of text.matchAll(/\d[\d.,']*\d|\d/g)) {
+    for (const [token] of text.matchAll(/[.,]?\d(?:[\d.,']*\d)?/g)) {
       if (!token.includes(mark)) {
         if (small.test(token)) plain += 1;
         else wrong += token.length > 3 ? 1 : 0;

@@ -1,6 +1,6 @@
 import type { ForceUnit } from "../../quantity/forceUnits.ts";
 import { parseForceUnit, type UnitMeaning } from "../../quantity/parseForceUnit.ts";
-import { shared } from "./established.ts";
+import { mode, shared } from "./established.ts";
 import { type Progress, progressOf } from "./progress.ts";
 import type { Cluster, Row } from "./rows.ts";
 import type { Token } from "./tokens.ts";
@@ -14,6 +14,9 @@ export type Column = {
   readonly constant: string | undefined;
   /** Blanks before it. */
   readonly before: readonly number[];
+  /** The text most rows have; of numbers and clock times the decimal mark most have, or "". */
+  readonly typical: string;
+  readonly mark: "" | "." | ",";
   /** Of a number: the unchanging word before it ("MAX", "F="), which names it. */
   readonly label: string | undefined;
 };
@@ -34,9 +37,16 @@ export function columnsOf(cluster: Cluster): Column[] {
               0.97,
             ),
       before: rows.map((row) => blanksBefore(row, index)),
+      typical: mode(tokens.map((token) => token.text))!,
+      mark: mode(tokens.map(markOf))!,
       label: first.kind === "number" ? labelOf(rows, index) : undefined,
     };
   });
+}
+
+function markOf({ number, text }: Token): "" | "." | "," {
+  if (number !== undefined) return number.mark;
+  return text.includes(",") ? "," : text.includes(".") ? "." : "";
 }
 
 /** The word before a number, over one mark such as = or : at most. */

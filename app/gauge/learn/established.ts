@@ -26,3 +26,12 @@ export function shared<T>(column: readonly T[], share = 0.93): T | undefined {
   for (const [value, n] of counts) if (n >= share * column.length) return value;
   return undefined;
 }
+
+/** The most frequent value. */
+export function mode<T>(column: readonly T[]): T | undefined {
+  const counts = new Map<T, number>();
+  for (const value of column) counts.set(value, (counts.get(value) ?? 0) + 1);
+  let best: T | undefined;
+  for (const [value, n] of counts) if (best === undefined || n > counts.get(best)!) best = value;
+  return best;
+}

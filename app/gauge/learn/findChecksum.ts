@@ -40,29 +40,30 @@ const forms = [
   },
 ] as const;
 
-/** Rows looked at: enough for certainty, few enough to stay quick. */
-const rowLimit = 240;
+/** Lines looked at, and different ones tried: enough for certainty, few enough to stay quick. */
+const lineLimit = 2000;
+const trialLimit = 240;
 
 /**
  * Looks for a checksum at the end of the lines, over every span between borders of tokens. It is found when most
- * lines fulfil it and that many could not by chance, the number of tries counted.
+ * lines fulfil it and that many different ones could not by chance, the number of tries counted.
  */
 export function findChecksum(
   lines: readonly SampleLine[],
   split: (line: string) => Token[],
   suffix: string,
-): { ending: LineTail; found: FoundChecksum; cluster: Cluster } | undefined {
-  const distinct = [...new Map(lines.map((line) => [line.text, line])).values()];
+): { ending: LineTail; found: FoundChecksum } | undefined {
+  const some = lines.slice(0, lineLimit);
   for (const form of forms) {
     const ending = { tail: form.tail, suffix };
-    const fitting = distinct.filter(({ text }) =>
-      form.pattern.test(text.slice(text.length - suffix.length - form.tail, text.length - suffix.length)),
-    );
-    if (fitting.length < 0.75 * distinct.length) continue;
-    const cluster = mainCluster(clustersOf(rowsOf(spread(fitting), split, ending)));
-    if (cluster === undefined) continue;
-    const found = testForm(form, cluster.rows);
-    if (found !== undefined) return { ending, found, cluster };
+    const fitting = some.filter(({ text }) => {
+      const end = text.length - suffix.length;
+      return form.pattern.test(text.slice(end - form.tail, end));
+    });
+    if (fitting.length < 0.75 * some.length) continue;
+    const cluster = mainCluster(clustersOf(rowsOf(fitting, split, ending)));
+    const found = cluster === undefined ? undefined : testForm(form, form.methods, cluster.rows);
+    if (found !== undefined) return { ending, found };
   }
   return undefined;
 }
@@ -70,35 +71,42 @@ export function findChecksum(
 /** Whether a cluster of another form fulfils the same kind of checksum, and over which span. */
 export function sameChecksum(cluster: Cluster, wanted: FoundChecksum): FoundChecksum | undefined {
   const form = forms.find((f) => f.as === wanted.as)!;
-  return testForm({ ...form, methods: [wanted.method] }, cluster.rows);
+  return testForm(form, [wanted.method], cluster.rows);
 }
 
+/** A line under test; lines that came several times weigh as much, for a damaged one never comes twice. */
+type Trial = {
+  readonly bytes: Uint8Array;
+  readonly borders: readonly number[];
+  readonly wanted: number;
+  weight: number;
+};
+
 function testForm(
-  form: Omit<(typeof forms)[number], "methods"> & { methods: readonly ChecksumMethod[] },
-  all: readonly Row[],
+  form: (typeof forms)[number],
+  methods: readonly ChecksumMethod[],
+  rows: readonly Row[],
 ): FoundChecksum | undefined {
-  const rows = [...new Map(all.map((row) => [row.body, row])).values()].filter((row) => form.pattern.test(row.tail));
-  if (rows.length === 0) return undefined;
-  const bytes = rows.map((row) => bytesOf(row.body));
-  const borders = rows.map(bordersOf);
-  const wanted = rows.map((row) => Number.parseInt(row.tail, form.base));
-  const last = borders[0]!.length - 1;
-  const tries = form.methods.length * (form.chance === 10 ? 2 : 1) * ((last * (last + 1)) / 2);
+  const trials = trialsOf(
+    rows.filter((row) => form.pattern.test(row.tail)),
+    form.base,
+  );
+  // A constant at the end of every line is no checksum, whatever it happens to equal.
+  if (trials.every((trial) => trial.wanted === trials[0]!.wanted)) return undefined;
+  const complements = form.chance === 10 ? [false, true] : [false];
+  const last = trials[0]!.borders.length - 1;
+  const tries = methods.length * complements.length * ((last * (last + 1)) / 2);
+  // Different lines that must agree: by chance fewer than one search in ten thousand would find as many.
+  const needed = Math.max(2, Math.ceil((4 + Math.log10(tries)) / Math.log10(form.chance)));
   let best: FoundChecksum | undefined;
-  let most = 0;
-  for (const method of form.methods) {
-    for (const complement of form.chance === 10 ? [false, true] : [false]) {
+  let most = 0.7 * trials.reduce((sum, trial) => sum + trial.weight, 0);
+  for (const method of methods) {
+    for (const complement of complements) {
       for (let to = last; to > 0; to -= 1) {
         for (let from = 0; from < to; from += 1) {
-          const hits = countHits(
-            { method, complement, from, to },
-            bytes,
-            borders,
-            wanted,
-            Math.max(most, 0.7 * rows.length),
-          );
-          if (hits <= most || Math.log10(form.chance) * hits - Math.log10(tries) < 4) continue;
-          most = hits;
+          const weight = agreement({ method, as: form.as, complement, from, to }, trials, most, needed);
+          if (weight <= most) continue;
+          most = weight;
           best = { method, as: form.as, complement, from, to };
         }
       }
@@ -107,27 +115,34 @@ function testForm(
   return best;
 }
 
-type Trial = Pick<FoundChecksum, "method" | "complement" | "from" | "to">;
-
-/** How many lines fulfil a trial; gives up, with 0, as soon as fewer than `least` can. */
-function countHits(
-  trial: Trial,
-  bytes: readonly Uint8Array[],
-  borders: readonly number[][],
-  wanted: readonly number[],
-  least: number,
-): number {
-  let hits = 0;
-  let changing = false;
-  for (let i = 0; i < bytes.length; i += 1) {
-    if (hits + bytes.length - i < least) return 0;
-    const value = checksumOf(trial.method, bytes[i]!, borders[i]![trial.from]!, borders[i]![trial.to]!);
-    if ((trial.complement ? (10 - value) % 10 : value) !== wanted[i]) continue;
-    hits += 1;
-    if (wanted[i] !== wanted[0]) changing = true;
+/** Weight of the lines that fulfil a checksum; 0 as soon as it cannot pass `least`, or with fewer different ones than needed. */
+function agreement(check: FoundChecksum, trials: readonly Trial[], least: number, needed: number): number {
+  let open = trials.reduce((sum, trial) => sum + trial.weight, 0);
+  let weight = 0;
+  let different = 0;
+  for (const { bytes, borders, wanted, weight: own } of trials) {
+    if (weight + open <= least) return 0;
+    open -= own;
+    const value = checksumOf(check.method, bytes, borders[check.from]!, borders[check.to]!);
+    if ((check.complement ? (10 - value) % 10 : value) !== wanted) continue;
+    weight += own;
+    different += 1;
   }
-  // A constant at the end of every line is no checksum, whatever it happens to equal.
-  return hits >= least && changing ? hits : 0;
+  return different >= needed ? weight : 0;
+}
+
+/** The different lines, those that came most often first. */
+function trialsOf(rows: readonly Row[], base: number): Trial[] {
+  const byText = new Map<string, Trial>();
+  for (const row of rows) {
+    const known = byText.get(row.body + row.tail);
+    if (known !== undefined) known.weight += 1;
+    else {
+      const wanted = Number.parseInt(row.tail, base);
+      byText.set(row.body + row.tail, { bytes: bytesOf(row.body), borders: bordersOf(row), wanted, weight: 1 });
+    }
+  }
+  return [...byText.values()].sort((a, b) => b.weight - a.weight).slice(0, trialLimit);
 }
 
 function bordersOf(row: Row): number[] {
@@ -139,9 +154,4 @@ function bordersOf(row: Row): number[] {
   }
   borders.push(end, row.body.length);
   return borders;
-}
-
-function spread<T>(list: readonly T[]): readonly T[] {
-  if (list.length <= rowLimit) return list;
-  return Array.from({ length: rowLimit }, (_, i) => list[Math.floor((i * list.length) / rowLimit)]!);
 }

@@ -1,9 +1,19 @@
 import type { ForceUnit } from "../../quantity/forceUnits.ts";
 import type { PatternField } from "../linePattern.ts";
-import { established, shared } from "./established.ts";
+import { established, mode, shared } from "./established.ts";
 import type { NumberText } from "./tokens.ts";
 
 type ForceField = Extract<PatternField, { field: "force" }>;
+
+/** Overload may show for the first time long after the sample; these are its usual ways (common practice, no source). */
+const usualInstead: ForceField["instead"] = {
+  OL: "overload",
+  "O.L": "overload",
+  OVL: "overload",
+  OVER: "overload",
+  OVERLOAD: "overload",
+  "--": "overload",
+};
 
 /** The force column of a cluster, row by row. */
 export type NumberColumn = {
@@ -27,7 +37,13 @@ export type LearnedForce = { readonly field: ForceField; readonly takesBefore: b
 /** How the numbers of a column are written: what all good ones share is asked of every later one. */
 export function forceField(column: NumberColumn): LearnedForce {
   const { numbers } = column;
-  const base = { field: "force", ...signForm(numbers), ...digitForm(column), held: false, instead: {} } as const;
+  const base = {
+    field: "force",
+    ...signForm(numbers),
+    ...digitForm(column),
+    held: false,
+    instead: usualInstead,
+  } as const;
   const room = padding(column);
   const field: ForceField = {
     ...base,
@@ -63,11 +79,10 @@ function digitForm(
   const { numbers, units } = column;
   const mark = [...established(numbers.map((number) => number.mark)).keys()].find((m) => m !== "");
   const decimals = [...established(numbers.map((number) => number.decimals.length)).keys()].sort();
-  const wholeDigits = shared(
-    numbers.map((number) => number.whole.length),
-    0.9,
-  );
-  const filled = wholeDigits !== undefined && wholeDigits > 1 && numbers.some((number) => number.whole.startsWith("0"));
+  const filled = isFilled(numbers);
+  // Cut lines may be many; zeros in front leave no doubt that the digits are always as many.
+  const wholes = numbers.map((number) => number.whole.length);
+  const wholeDigits = filled && established(wholes).size === 1 ? mode(wholes) : undefined;
   const digits = shared(
     numbers.map((number) => number.whole.length + number.decimals.length),
     0.9,
@@ -78,7 +93,7 @@ function digitForm(
     mayOmitZero: numbers.filter((number) => number.whole === "").length > 0.02 * numbers.length,
     ...(decimals.length === 0 ? {} : { decimals }),
     ...decimalsOf(numbers, units, decimals),
-    ...(filled ? { wholeDigits } : {}),
+    ...(wholeDigits === undefined ? {} : { wholeDigits }),
     ...(ranging ? { digits } : {}),
   };
 }
@@ -98,6 +113,10 @@ function decimalsOf(
   return own.some(([, places]) => places.length < all.length) ? { decimalsOf: Object.fromEntries(own) } : {};
 }
 
+/** Zeros stand in front of a whole part of two digits or more: "0012", never "0.12". */
+const isFilled = (numbers: readonly NumberText[]) =>
+  numbers.filter((number) => /^0\d/.test(number.whole)).length > 0.1 * numbers.length;
+
 type Room = {
   align: "right" | "left";
   mayGrow: boolean;
@@ -116,14 +135,17 @@ const noRoom: Room = { align: "right", mayGrow: false, column: false, takesBefor
 function padding(column: NumberColumn): Room {
   if (column.apart) return noRoom;
   const { lengths, before, after, numbers } = column;
+  const filledTo =
+    isFilled(numbers) && established(numbers.map((number) => number.whole.length)).size > 1 ? mode(lengths) : undefined;
+  if (filledTo !== undefined) return { ...noRoom, width: filledTo };
   const bare = numbers.map((number, i) => lengths[i]! - (number.sign === "" ? 0 : 1) - number.gap);
-  const right = shared(
+  const right = widthOf(
+    bare,
     lengths.map((length, i) => length + before[i]!),
-    0.9,
   );
-  const left = shared(
+  const left = widthOf(
+    bare,
     lengths.map((length, i) => length + after[i]!),
-    0.9,
   );
   const varies = established(bare).size > 1;
   if (varies && right !== undefined) return { ...noRoom, width: right, takesBefore: true };
@@ -133,12 +155,22 @@ function padding(column: NumberColumn): Room {
   return oneLength(column, right);
 }
 
+/** The total that numbers of every length come to with their blanks; undefined where they differ. */
+function widthOf(bare: readonly number[], totals: readonly number[]): number | undefined {
+  const own = [...established(bare).keys()].map((length) =>
+    shared(
+      totals.filter((_, i) => bare[i] === length),
+      0.7,
+    ),
+  );
+  return own.every((width) => width === own[0]) ? own[0] : undefined;
+}
+
 function oneLength(column: NumberColumn, right: number | undefined): Room {
   const blanks = Math.min(...established(column.before).keys());
   const signed = new Set(column.numbers.map((number) => number.sign === "")).size > 1;
-  const zeroFilled = column.numbers.some((number) => /^0\d/.test(number.whole));
   if (right === undefined || !Number.isFinite(blanks)) return noRoom;
-  if (zeroFilled)
+  if (isFilled(column.numbers))
     return signed && column.before.some((b) => b > 0) ? { ...noRoom, width: right, takesBefore: true } : noRoom;
   const most = Math.max(...established(column.before).keys());
   const padded = most >= 2 || (most === 1 && (column.startsLine || signed));

@@ -1,11 +1,11 @@
 import { parseForceUnit } from "../../quantity/parseForceUnit.ts";
-import type { LearnHints, LearnResult } from "../learnPattern.ts";
+import type { LearnHints } from "../learnPattern.ts";
 import { type LinePattern, linePatternSchema } from "../linePattern.ts";
 import { buildForm, type FormContext, type LearnedForm } from "./buildForm.ts";
 import { chooseMode } from "./chooseMode.ts";
 import { unitOf } from "./columns.ts";
 import { findChecksum } from "./findChecksum.ts";
-import { type Nothing, nothing, type Sample } from "./readSample.ts";
+import { type Nothing, nothing, type Sample, type Torque } from "./readSample.ts";
 import { type Cluster, clustersOf, type LineTail, mainCluster, rowsOf } from "./rows.ts";
 import type { SampleLine } from "./sampleLines.ts";
 import { tokenizer } from "./tokens.ts";
@@ -18,8 +18,6 @@ export type MainForm = {
   readonly ending: LineTail;
   readonly checkUnknown: boolean;
 };
-
-export type Torque = Extract<LearnResult, { kind: "torque" }>;
 
 /** Learns how most lines of the sample are written. */
 export function mainForm(sample: Sample, hints: LearnHints): MainForm | Torque | Nothing {
@@ -51,10 +49,10 @@ export function mainForm(sample: Sample, hints: LearnHints): MainForm | Torque |
 }
 
 /** A pattern with its open questions answered by what is likely, to decode the sample by before they are. */
-export const trialOf = (pattern: LinePattern): LinePattern => ({
+export const trialOf = (pattern: LinePattern, form: LearnedForm): LinePattern => ({
   ...pattern,
-  unit: pattern.unit ?? "N",
-  massMeansForce: true,
+  ...(form.choice.unit === undefined ? { unit: pattern.unit ?? "N" } : {}),
+  massMeansForce: unitOf(form.choice.unit)?.kind === "mass",
 });
 
 function torqueOf(text: string): Torque {

@@ -34,9 +34,10 @@ export function otherForm(
   const form = buildForm(cluster, own);
   const reads =
     form !== undefined && form.choice.torque === undefined && (form.choice.unit !== undefined) === mainHasUnit;
-  if (reads && (cut ? inRows(cluster) : inRows(cluster) || says(cluster)))
+  const enough = cluster.rows.length >= Math.max(8, 0.02 * main.rows.length);
+  if (reads && (cut ? enough && inRows(cluster) : inRows(cluster) || says(cluster, main)))
     return { means: "reading", fields: [...form.fields] };
-  if (cut || !namesSomething(cluster, main)) return undefined;
+  if (cut || newWords(cluster, main).length === 0) return undefined;
   return { means: "aside", fields: [...buildAside(cluster, own)] };
 }
 
@@ -69,22 +70,19 @@ function inRows({ rows }: Cluster): boolean {
   const near = rows.filter(
     (row, i) => row.order - (rows[i - 1]?.order ?? -1e9) <= 2 || (rows[i + 1]?.order ?? 1e9) - row.order <= 2,
   );
+  if (rows.length < 5) return false;
   const even = rows.filter((row, i) => i > 0 && row.order - rows[i - 1]!.order === pace);
   return near.length >= 0.5 * rows.length || even.length >= 0.8 * (rows.length - 1);
 }
 
-const says = (cluster: Cluster) =>
-  columnsOf(cluster).some(
-    (c) =>
-      c.kind === "word" && c.constant !== undefined && c.constant.length > 1 && meaningOf(c.constant) !== undefined,
-  );
+/** A word that means something and that the main form never has. */
+const says = (cluster: Cluster, main: Cluster) => newWords(cluster, main).some((word) => meaningOf(word) !== undefined);
 
-/** A word of two letters or more that the main form never has. */
-function namesSomething(cluster: Cluster, main: Cluster): boolean {
+/** Words of two letters or more that every line of the cluster has and the main form never. */
+function newWords(cluster: Cluster, main: Cluster): string[] {
   const known = new Set(main.rows.flatMap((row) => row.tokens.map((token) => token.text)));
-  return columnsOf(cluster).some(
-    (c) => c.kind === "word" && c.constant !== undefined && c.constant.length > 1 && !known.has(c.constant),
-  );
+  const words = columnsOf(cluster).flatMap((c) => (c.kind === "word" && c.constant !== undefined ? [c.constant] : []));
+  return words.filter((word) => word.length > 1 && !known.has(word));
 }
 
 /** Whether most rows are a main row with one character changed, and not always the same change. */

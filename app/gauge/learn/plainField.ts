@@ -40,7 +40,7 @@ function numberField(column: Column, previous: Column | undefined): PatternField
 /** Whether a word belongs to a number that is not the force: its name before it or its unit behind it. */
 function namesOther(column: Column, columns: readonly Column[], force: Column | undefined): boolean {
   // What says stable or overload is a status word wherever it stands.
-  if (!["held", "live", "aside", "other", undefined].includes(meaningOf(column.tokens[0]!.text))) return false;
+  if (!["held", "live", "aside", "other", undefined].includes(meaningOf(column.typical))) return false;
   const isOther = (c: Column | undefined) =>
     c !== undefined && c !== force && (c.kind === "number" || c.kind === "clock");
   const next = columns[column.index + 1];

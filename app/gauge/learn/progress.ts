@@ -39,7 +39,7 @@ export function isSteady(column: readonly number[]): boolean {
 function steadyClock(steps: readonly number[], whole: boolean): Progress | undefined {
   const sorted = [...steps].sort((a, b) => a - b);
   const middle = sorted[sorted.length >> 1]!;
-  if (middle <= 0) return undefined;
+  if (middle <= 0 || steps.filter((step) => step < 0).length > 0.1 * steps.length) return undefined;
   const slack = Math.max(whole ? 1 : 0, 0.25 * middle) + 1e-9 * middle;
   const near = steps.filter((step) => step > 0 && Math.abs(step - middle) <= slack);
   if (near.length < 0.75 * steps.length || (whole && middle < 2 && near.every((step) => step === 1))) return undefined;
@@ -53,7 +53,7 @@ function coarseClock(
 ): Progress | undefined {
   const still = steps.filter((step) => step === 0).length;
   const up = steps.filter((step) => step > 0).sort((a, b) => a - b);
-  if (still < 0.3 * steps.length || up.length < 2 || still + up.length < 0.93 * steps.length) return undefined;
+  if (still < 0.3 * steps.length || up.length < 3 || still + up.length < 0.93 * steps.length) return undefined;
   const middle = up[up.length >> 1]!;
   if (up.filter((step) => Math.abs(step - middle) <= 1e-6 * middle).length < 0.8 * up.length) return undefined;
   // From the first change to the last, whole steps only; a damaged value makes another step and is passed over.

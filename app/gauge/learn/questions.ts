@@ -9,6 +9,7 @@ export function questionsOf(
   pattern: LinePattern,
   hints: LearnHints,
   checkUnknown: boolean,
+  neverLive: boolean,
 ): OpenQuestion[] {
   const questions: OpenQuestion[] = [...unitQuestion(form, hints), ...forceQuestion(form), ...form.questions];
   if (checkUnknown) {
@@ -19,8 +20,8 @@ export function questionsOf(
       proposal: "without it",
     });
   }
-  if (pattern.rateHz === undefined && !hasStamps(pattern) && !alwaysHeld(pattern))
-    questions.push(rateQuestion(form, hints));
+  // A gauge that only ever sends its held maximum has no course in time to be measured.
+  if (pattern.rateHz === undefined && !hasStamps(pattern) && !neverLive) questions.push(rateQuestion(form, hints));
   return questions;
 }
 
@@ -29,11 +30,14 @@ function unitQuestion({ choice }: LearnedForm, hints: LearnHints): OpenQuestion[
   const unit = unitOf(choice.unit);
   if (unit?.kind === "force") return [];
   if (unit?.kind === "mass") {
-    const text = choice.unit!.tokens[0]!.text;
+    const text = choice.unit!.typical;
     const question = `The lines say ${text}, which is a mass: does this gauge mean force (${unit.unit})?`;
     return [{ field: "unit", question, proposal: unit.unit }];
   }
-  return [{ field: "unit", question: "The numbers come without a unit of force: which one does the gauge show?" }];
+  const beside = choice.beside === undefined ? "" : ` ("${choice.beside}" is none)`;
+  return [
+    { field: "unit", question: `The numbers come without a unit of force${beside}: which one does the gauge show?` },
+  ];
 }
 
 function forceQuestion({ choice }: LearnedForm): OpenQuestion[] {
@@ -65,13 +69,3 @@ function rateQuestion(form: LearnedForm, hints: LearnHints): OpenQuestion {
 }
 
 export const hasStamps = (pattern: LinePattern): boolean => pattern.fields.some((f) => f.field === "time" && !f.coarse);
-
-/** A gauge that only ever sends its held maximum has no course in time to be measured. */
-function alwaysHeld(pattern: LinePattern): boolean {
-  const words = pattern.fields.flatMap((f) => (f.field === "status" ? Object.values(f.words) : []));
-  return (
-    pattern.others.length === 0 &&
-    words.includes("held") &&
-    !pattern.fields.some((f) => f.field === "status" && f.optional)
-  );
-}

@@ -1,5 +1,5 @@
 import type { SampleLine } from "./sampleLines.ts";
-import { signatureOf, type Token } from "./tokens.ts";
+import { shapes, signatureOf, type Token } from "./tokens.ts";
 
 /** A line in its tokens. `body` is the line without its checksum and end bytes. */
 export type Row = {
@@ -48,7 +48,7 @@ export function clustersOf(rows: readonly Row[]): Cluster[] {
  * never change while another cluster's do.
  */
 export function mainCluster(clusters: readonly Cluster[]): Cluster | undefined {
-  const numeric = clusters.filter((c) => c.signature.includes("#"));
+  const numeric = clusters.filter((c) => c.signature.includes(shapes.number));
   const first = numeric[0];
   if (first === undefined || distinct(first) > 1) return first;
   return (

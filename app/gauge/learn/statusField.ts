@@ -33,9 +33,19 @@ export function statusField(column: Column): LearnedStatus {
 function wordsOf(column: Column): string[] {
   const texts = column.tokens.map((token) => token.text);
   const kept = new Set(established(texts).keys());
-  for (const text of texts) if (text.length > 1 && meaningOf(text) !== undefined) kept.add(text);
+  const sure = [...kept];
+  for (const text of texts) if (isKnown(text) && sure.every((word) => fitsBeside(text, word))) kept.add(text);
   return kept.size > 0 ? [...kept] : [texts[0]!];
 }
+
+const isKnown = (text: string) => text.length > 1 && meaningOf(text) !== undefined;
+
+/** Written in the same case, and no piece of the other: "ST" may be what is left of "STABLE". */
+const fitsBeside = (text: string, word: string) =>
+  (text === text.toUpperCase()) === (word === word.toUpperCase()) &&
+  (text === text.toLowerCase()) === (word === word.toLowerCase()) &&
+  !word.startsWith(text) &&
+  !word.endsWith(text);
 
 function letters(words: readonly string[]): LearnedStatus {
   const meanings = letterMeanings(words);

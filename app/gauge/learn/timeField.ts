@@ -24,7 +24,7 @@ export function timeField(
   if (column.kind === "clock") return clockField(column, progress);
   const digits = fixedDigits(column);
   if (progress?.kind !== "clock") return { field: { field: "counter", ...digits } };
-  const mark = column.tokens[0]!.number!.mark;
+  const mark = column.mark;
   const unit =
     named(unitWord) ?? byRate(progress.step, knownRateHz) ?? (mark === "" || progress.step >= 1 ? "ms" : "s");
   const rate = perSecond[unit] / progress.step;
@@ -38,22 +38,25 @@ export function timeField(
 }
 
 function clockField(column: Column, progress: Progress | undefined): LearnedTime {
-  const comma = column.tokens[0]!.text.includes(",");
-  const fraction = /[.,]/.test(column.tokens[0]!.text);
-  const coarse = progress === undefined ? !fraction : progress.coarse;
+  const { mark } = column;
+  const coarse = progress === undefined ? mark === "" : progress.coarse;
   const field: PatternField = {
     field: "time",
     unit: "clock",
     coarse,
-    ...(fraction ? { decimalMark: comma ? "," : "." } : {}),
+    ...(mark === "" ? {} : { decimalMark: mark }),
   };
   return progress === undefined ? { field } : { field, rateHz: rounded(1 / progress.step) };
 }
 
-const named = (word: string | undefined): TimeUnit | undefined =>
-  word === undefined
-    ? undefined
-    : ({ ms: "ms", msec: "ms", us: "us", s: "s", sec: "s" } as const)[word.toLowerCase() as "ms"]; // others give undefined
+const unitWords = new Map<string, TimeUnit>([
+  ["ms", "ms"],
+  ["msec", "ms"],
+  ["us", "us"],
+  ["s", "s"],
+  ["sec", "s"],
+]);
+const named = (word: string | undefined): TimeUnit | undefined => unitWords.get(word?.toLowerCase() ?? "");
 
 /** The unit under which the steps agree with the rate that is known. */
 function byRate(step: number, rateHz: number | undefined): TimeUnit | undefined {

@@ -41,7 +41,7 @@ export function tokenizer(mode: NumberMode): (line: string) => Token[] {
   const pattern = new RegExp(
     `(?<clock>(?<!\\d)\\d{1,2}:[0-5]\\d(?::[0-5]\\d(?:[.,]\\d+)?)?(?![\\d:]))|` +
       `(?<date>(?<!\\d)(?:\\d{4}([-./])\\d\\d\\3\\d\\d(?!\\d)|\\d\\d([-./])\\d\\d\\4(?:\\d{4}|\\d\\d)(?!\\d)))|` +
-      `(?<number>(?:(?<!\\d)[+-] *)?${figure}(?:[+-](?![\\d+.,-]))?)|(?<word>${word})|(?<run>[-_*?#=.]{2,})|(?<mark>[^ \\t])`,
+      `(?<number>(?:(?<!\\d)[+-] *)?${figure}(?:[+-](?![\\d+.,-]))?)|(?<word>${word})|(?<run>[-.]{2,}|(?<same>[_*?#=])\\k<same>+)|(?<mark>[^ \\t])`,
     "g",
   );
   return (line) => Array.from(line.matchAll(pattern), (found) => tokenOf(found, mode));
@@ -79,7 +79,8 @@ function numberText(text: string, mode: NumberMode): NumberText {
   };
 }
 
-const shapes = { number: "#", clock: "T", date: "D", word: "w", run: "r", mark: "" } as const;
+/** One letter a kind, from an alphabet that no line of seven-bit text can hold. */
+export const shapes = { number: "ν", clock: "χ", date: "η", word: "λ", run: "ρ" } as const;
 
 /** The kinds of a line's tokens in order: lines of one form share it. */
 export function signatureOf(tokens: readonly Token[]): string {

@@ -12,7 +12,7 @@ const families: readonly Readonly<Partial<Record<WordMeaning, string>>>[] = [
   {
     stable: "STB SETTLED",
     moving: "UNST UNSTAB MOV MOVE MOT DYN DYNAMIC UN",
-    overload: "OVL OVR OVLD OF OVF OVERFLOW O.L O.L. O/L OVRLD",
+    overload: "OVL OVR OVLD OF OVF OVERFLOW OUTOFRANGE O.L O.L. O/L OVRLD",
     underload: "UFL UNDERFLOW UNDR UR",
   },
   { live: "LIVE ACT ACTUAL", held: "MAX PEAK", aside: "MIN" },
