@@ -19,7 +19,7 @@ export function coverageFactorFor(
   degreesOfFreedom: number,
   coverage: number,
 ): number {
-  const factor = studentQuantile(0.5 + coverage / 2, wholeDegrees(degreesOfFreedom));
+  const factor = studentFactor(coverage, wholeDegrees(degreesOfFreedom));
   let variance = 0;
   let greatest = 0;
   for (const { standardN, distribution } of contributions) {
@@ -32,6 +32,17 @@ export function coverageFactorFor(
 
 /** Rounding must not cut 5 down to 4. */
 const wholeDegrees = (degreesOfFreedom: number) => Math.max(1, Math.floor(degreesOfFreedom * (1 + 1e-12)));
+
+/** Two-sided factor of Student's t; kept, since a works' checks ask for the same few over and over. */
+function studentFactor(coverage: number, degreesOfFreedom: number): number {
+  if (!(degreesOfFreedom <= 1000)) return studentQuantile(0.5 + coverage / 2, degreesOfFreedom);
+  const key = `${coverage} ${degreesOfFreedom}`;
+  const factor = kept.get(key) ?? studentQuantile(0.5 + coverage / 2, degreesOfFreedom);
+  kept.set(key, factor);
+  return factor;
+}
+
+const kept = new Map<string, number>();
 
 /** Half-width, in combined standard uncertainties, that holds `coverage` of a rectangle with `share` of the variance plus a bell with the rest. */
 function rectangleFactor(share: number, coverage: number): number {

@@ -1,5 +1,6 @@
 import { expMinusHalfSquare } from "../numerics/expMinusHalfSquare.ts";
 import { normalCdf } from "../numerics/normalCdf.ts";
+import { scaledErfc } from "../numerics/scaledErfc.ts";
 import type { Spread } from "./Spread.ts";
 
 /**
@@ -13,31 +14,47 @@ import type { Spread } from "./Spread.ts";
 export function spreadBelow(spread: Spread, xN: number): number {
   const { t, restVarianceN2 } = spread;
   if (t === undefined) return clip(bellWithRectangles(spread, xN, Math.sqrt(restVarianceN2)));
-  const nu = t.degreesOfFreedom;
-  const mode = Math.log(nu);
-  const step = Math.min(0.55, 0.95 / Math.sqrt(nu / 2));
-  let weights = 0;
+  const { weights, stretches } = chiSquareSteps(t.degreesOfFreedom);
+  const widest = (spread.rectanglesN[0] ?? 0) + (spread.rectanglesN[1] ?? 0);
+  const outside = Math.abs(xN) - widest;
   let sum = 0;
-  for (let j = -stepsBelow(nu, step); ; j += 1) {
-    const weight = Math.exp(0.5 * nu * (j * step) - 0.5 * nu * Math.expm1(j * step));
-    if (j > 0 && weight < LEAST) break;
-    const variance = restVarianceN2 + t.scaleN * t.scaleN * nu * Math.exp(-mode - j * step);
-    weights += weight;
-    sum += weight * bellWithRectangles(spread, xN, Math.sqrt(variance));
+  for (let i = 0; i < weights.length; i += 1) {
+    const sigma = Math.sqrt(restVarianceN2 + t.scaleN * t.scaleN * stretches[i]!);
+    // Nine sigma outside every rectangle nothing is left: most steps of most checks end here.
+    if (outside > 9 * sigma) sum += xN > 0 ? weights[i]! : 0;
+    else sum += weights[i]! * bellWithRectangles(spread, xN, sigma);
   }
-  return clip(sum / weights);
+  return clip(sum);
 }
 
+type Steps = { readonly weights: Float64Array; readonly stretches: Float64Array };
+
+/**
+ * Equal steps over ln chi-square about its most likely value: the weight of each (they sum to 1) and by how much it
+ * stretches the variance of t's scale. Kept for whole degrees of freedom, since a works has few of them and many checks.
+ */
+function chiSquareSteps(nu: number): Steps {
+  const known = kept.get(nu);
+  if (known !== undefined) return known;
+  const step = Math.min(0.55, 0.95 / Math.sqrt(nu / 2));
+  const weightAt = (j: number) => Math.exp(0.5 * nu * (j * step - Math.expm1(j * step)));
+  let [first, last] = [0, 0];
+  while (weightAt(first - 1) > LEAST) first -= 1;
+  while (weightAt(last + 1) > LEAST) last += 1;
+  const places = Array.from({ length: last - first + 1 }, (_, i) => first + i);
+  const total = places.reduce((sum, j) => sum + weightAt(j), 0);
+  const steps = {
+    weights: Float64Array.from(places, (j) => weightAt(j) / total),
+    stretches: Float64Array.from(places, (j) => Math.exp(-j * step)),
+  };
+  if (Number.isInteger(nu) && nu <= 1000) kept.set(nu, steps);
+  return steps;
+}
+
+const kept = new Map<number, Steps>();
 const LEAST = 1e-7;
 const INVERSE_ROOT_TWO_PI = 1 / Math.sqrt(2 * Math.PI);
 const clip = (p: number) => Math.min(1, Math.max(0, p));
-
-/** Steps below the most likely chi-square until its weight exp(ν(v - e^v + 1)/2) has died away. */
-function stepsBelow(nu: number, step: number): number {
-  let j = 1;
-  while (Math.exp(0.5 * nu * (-j * step - Math.expm1(-j * step))) > LEAST) j += 1;
-  return j;
-}
 
 /** Bell of `sigma` plus none, one or two rectangles, with the rest's departure from a bell by the first Edgeworth term. */
 function bellWithRectangles({ rectanglesN, restCumulantN4 }: Spread, x: number, sigma: number): number {
@@ -59,18 +76,31 @@ function bellWithRectangles({ rectanglesN, restCumulantN4 }: Spread, x: number, 
 
 const bell = (z: number) => INVERSE_ROOT_TWO_PI * expMinusHalfSquare(z);
 
+/** Beyond nine sigma the integrals below are nothing, or their polynomial alone; most calls end there. */
+const FAR = 9;
+
 /** Integral of the bell's distribution function, with its fourth derivative's share. */
 function once(x: number, sigma: number, skew: number): number {
   const z = x / sigma;
-  const height = bell(z);
-  return sigma * (z * normalCdf(z) + height) + (skew * (z * z - 1) * height) / sigma ** 3;
+  if (Math.abs(z) > FAR) return Math.max(0, x);
+  const shape = expMinusHalfSquare(z);
+  const height = INVERSE_ROOT_TWO_PI * shape;
+  return sigma * (z * below(z, shape) + height) + (skew * (z * z - 1) * height) / sigma ** 3;
 }
 
 /** Its second integral. */
 function twice(x: number, sigma: number, skew: number): number {
   const z = x / sigma;
-  const height = bell(z);
-  return 0.5 * sigma * sigma * ((z * z + 1) * normalCdf(z) + z * height) - (skew * z * height) / (sigma * sigma);
+  if (Math.abs(z) > FAR) return z < 0 ? 0 : 0.5 * (x * x + sigma * sigma);
+  const shape = expMinusHalfSquare(z);
+  const height = INVERSE_ROOT_TWO_PI * shape;
+  return 0.5 * sigma * sigma * ((z * z + 1) * below(z, shape) + z * height) - (skew * z * height) / (sigma * sigma);
+}
+
+/** `normalCdf` with the exponential at hand. */
+function below(z: number, shape: number): number {
+  const tail = 0.5 * shape * scaledErfc(Math.abs(z) * Math.SQRT1_2);
+  return z > 0 ? 1 - tail : tail;
 }
 
 /** Limit of the above without any bell: b is the narrower, 0 where there is none. */

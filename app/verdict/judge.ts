@@ -2,7 +2,7 @@ import { compareWith } from "./compareWith.ts";
 import type { Conformity, JudgeInput, Judgement, Reason, Verdict, Zone } from "./Judgement.ts";
 import { judgeFault } from "./judgeFault.ts";
 import { limitReasons } from "./limitReasons.ts";
-import { type Odds, probabilityConforming } from "./probabilityConforming.ts";
+import { type Odds, oddsBetween } from "./odds.ts";
 import { type AtLimit, oddsConformity, ruleAt } from "./ruleAt.ts";
 
 /**
@@ -30,7 +30,7 @@ export function judge(input: JudgeInput): Judgement {
   const { minimumN, maximumN } = input.limits;
   const minimum = minimumN === undefined ? undefined : ruleAt(valued, "minimum", minimumN);
   const maximum = maximumN === undefined ? undefined : ruleAt(valued, "maximum", maximumN);
-  const odds = bothOdds(valued, minimum, maximum);
+  const odds = bothOdds(minimum, maximum);
   const conformity = bothConformity(input, minimum, maximum, odds);
   const since = compareWith(valued);
   const tests = [...limitReasons(valued, minimum, maximum, conformity, odds), ...since.tests];
@@ -71,13 +71,9 @@ function firstMatch(tests: readonly Test[]): Pick<Judgement, "verdict" | "reason
 }
 
 /** With one limit the odds at it; with both, of lying between them. */
-function bothOdds(
-  input: JudgeInput & { valueN: number },
-  minimum: AtLimit | undefined,
-  maximum: AtLimit | undefined,
-): Odds | undefined {
+function bothOdds(minimum: AtLimit | undefined, maximum: AtLimit | undefined): Odds | undefined {
   if (minimum === undefined || maximum === undefined) return (minimum ?? maximum)?.odds;
-  return probabilityConforming(input, minimum.limitN, maximum.limitN);
+  return oddsBetween(minimum.odds, maximum.odds);
 }
 
 function bothConformity(

@@ -1,7 +1,7 @@
 import { coverageFactorOf } from "./coverageFactorOf.ts";
 import type { Conformity, JudgeInput } from "./Judgement.ts";
 import type { Test } from "./judge.ts";
-import type { Odds } from "./probabilityConforming.ts";
+import type { Odds } from "./odds.ts";
 import { reaches } from "./reaches.ts";
 import type { AtLimit } from "./ruleAt.ts";
 

@@ -3,7 +3,7 @@ import { normalCdf } from "../numerics/normalCdf.ts";
 import { studentCdf } from "../numerics/studentCdf.ts";
 import type { JudgeInput } from "./Judgement.ts";
 
-type Measured = Pick<JudgeInput, "standardUncertaintyN" | "degreesOfFreedom" | "spread">;
+export type Measured = Pick<JudgeInput, "standardUncertaintyN" | "degreesOfFreedom" | "spread">;
 
 /**
  * Probability that the true force lies more than `distanceN` below the value (with a negative distance: below a point

@@ -1,6 +1,6 @@
 import { coverageFactorOf } from "./coverageFactorOf.ts";
 import type { Conformity, DecisionRule, JudgeInput, Zone } from "./Judgement.ts";
-import { type Odds, probabilityConforming } from "./probabilityConforming.ts";
+import { type Odds, oddsAt } from "./odds.ts";
 import { reaches } from "./reaches.ts";
 
 /** What a decision rule says of one value at one limit. */
@@ -30,8 +30,7 @@ export function guardBandN({ rule, standardUncertaintyN, degreesOfFreedom }: Jud
 export function ruleAt(input: Valued, side: AtLimit["side"], limitN: number): AtLimit {
   const marginN = side === "minimum" ? input.valueN - limitN : limitN - input.valueN;
   const guardN = guardBandN(input);
-  const [minimumN, maximumN] = side === "minimum" ? [limitN, undefined] : [undefined, limitN];
-  const odds = probabilityConforming(input, minimumN, maximumN)!; // one limit is given
+  const odds = oddsAt(input, marginN);
   const size = Math.max(Math.abs(input.valueN), Math.abs(limitN), Math.abs(guardN));
   const zone = input.rule.rule === "ilacG8" ? zoneOf(marginN, guardN, size) : undefined;
   return {

@@ -3,6 +3,8 @@ import type { Judgement } from "../../app/verdict/Judgement.ts";
 import { judge } from "../../app/verdict/judge.ts";
 import { judgeFault } from "../../app/verdict/judgeFault.ts";
 import { reasonSentence } from "../../app/verdict/reasonSentence.ts";
+import { settlingSentence } from "../../app/verdict/settlingSentence.ts";
+import { type Settling, whatSettles } from "../../app/verdict/whatSettles.ts";
 import { type Command, UsageError } from "./Command.ts";
 import { parseOptions } from "./parseOptions.ts";
 import { readInput } from "./readInput.ts";
@@ -17,21 +19,15 @@ export const command: Command = {
     const fault = judgeFault(input);
     if (fault !== undefined) throw new UsageError(`${files[0] ?? "-"}: ${fault}`);
     const judgement = judge(input);
-    io.out(values.json === true ? `${JSON.stringify(asJson(judgement))}\n` : asText(judgement));
+    const settling = whatSettles(input);
+    io.out(values.json === true ? `${JSON.stringify(asJson(judgement, settling))}\n` : asText(judgement, settling));
     return 0;
   },
 };
 
 /** JSON has no undefined: what does not exist is null. */
-function asJson({
-  verdict,
-  conformity,
-  zone,
-  probabilityConforming,
-  dropFromBaseline,
-  dropFromPrevious,
-  reasons,
-}: Judgement) {
+function asJson(judgement: Judgement, settling: Settling | undefined) {
+  const { verdict, conformity, zone, probabilityConforming, dropFromBaseline, dropFromPrevious, reasons } = judgement;
   return {
     verdict,
     conformity,
@@ -40,13 +36,18 @@ function asJson({
     dropFromBaseline: dropFromBaseline ?? null,
     dropFromPrevious: dropFromPrevious ?? null,
     reasons: reasons.map((reason) => reasonSentence(reason)),
+    neededStandardUncertaintyN: settling?.neededStandardN ?? null,
   };
 }
 
 const words = { good: "good", watch: "watch", act: "act", stop: "stop", cannotTell: "cannot tell" } as const;
 
-function asText(judgement: Judgement): string {
-  const caution = cautionSentence(judgement.verdict);
-  const lines = [words[judgement.verdict], ...judgement.reasons.map((reason) => `  ${reasonSentence(reason)}`)];
-  return `${[...lines, ...(caution === undefined ? [] : [caution])].join("\n")}\n`;
+function asText(judgement: Judgement, settling: Settling | undefined): string {
+  const beside = [settling && settlingSentence(settling), cautionSentence(judgement.verdict)];
+  const lines = [
+    words[judgement.verdict],
+    ...judgement.reasons.map((reason) => `  ${reasonSentence(reason)}`),
+    ...beside,
+  ];
+  return `${lines.filter((line) => line !== undefined).join("\n")}\n`;
 }

@@ -36,6 +36,7 @@ describe("holdfast judge", () => {
       dropFromBaseline: null,
       dropFromPrevious: null,
       reasons: ["The force of 17920 N meets the builder's limit of 15000 N."],
+      neededStandardUncertaintyN: null,
     });
   });
 
@@ -80,6 +81,15 @@ describe("holdfast judge", () => {
     const close = { ...sound, valueN: 15_200, rule: "guarded" };
     expect(await judged(close)).toMatchObject({ verdict: "good" });
     expect(await judged({ ...close, degreesOfFreedom: 3 })).toMatchObject({ verdict: "stop" });
+  });
+
+  it("says what uncertainty would settle an open answer", async () => {
+    const open = { ...sound, valueN: 15_100, rule: "iso14253" };
+    const { verdict, neededStandardUncertaintyN } = await judged(open);
+    expect(verdict).toBe("cannotTell");
+    expect(neededStandardUncertaintyN).toBeCloseTo(100 / 1.645, 6);
+    const { out } = await holdfast(["judge"], JSON.stringify(open));
+    expect(out).toMatch(/^cannot tell\n.*settled with a standard uncertainty of 60.8 N or less/s);
   });
 
   it("reads a file and standard input by name, and prints for people without --json", async () => {

@@ -3,19 +3,26 @@ import { chiSquareCdf } from "../../../app/numerics/chiSquareCdf.ts";
 import { normalCdf } from "../../../app/numerics/normalCdf.ts";
 import { normalQuantile } from "../../../app/numerics/normalQuantile.ts";
 import { studentCdf } from "../../../app/numerics/studentCdf.ts";
-import { probabilityConforming } from "../../../app/verdict/probabilityConforming.ts";
+import type { JudgeInput } from "../../../app/verdict/Judgement.ts";
+import { type Odds, oddsAt, oddsBetween } from "../../../app/verdict/odds.ts";
 import jcgm from "../../published/jcgm106-conformity.json" with { type: "json" };
 
 const caseNamed = (start: string) => jcgm.cases.find(({ name }) => name.startsWith(start))!;
-const measured = (valueN: number, standardUncertaintyN: number, degreesOfFreedom?: number) => ({
+type Measured = Pick<JudgeInput, "standardUncertaintyN" | "degreesOfFreedom"> & { readonly valueN: number };
+const measured = (valueN: number, standardUncertaintyN: number, degreesOfFreedom?: number): Measured => ({
   valueN,
   standardUncertaintyN,
   degreesOfFreedom,
-  limits: {},
-  rule: { rule: "probability" as const },
 });
 
-describe("probabilityConforming", () => {
+/** As `judge` puts them together. */
+function probabilityConforming(of: Measured, minimumN?: number, maximumN?: number): Odds | undefined {
+  const atMinimum = minimumN === undefined ? undefined : oddsAt(of, of.valueN - minimumN);
+  const atMaximum = maximumN === undefined ? undefined : oddsAt(of, maximumN - of.valueN);
+  return atMinimum && atMaximum ? oddsBetween(atMinimum, atMaximum) : (atMinimum ?? atMaximum);
+}
+
+describe("odds of conforming", () => {
   // JCGM 106:2012 7.3 and 7.4, examples; the printed figures are from memory, confirmed by their own inputs
   it.each([
     ["upper limit", 0.005],
@@ -110,10 +117,6 @@ describe("probabilityConforming", () => {
       const { conforming, not } = probabilityConforming(measured(value, 0.7), 0, 1)!;
       expect(conforming + not).toBeCloseTo(1, 14);
     }
-  });
-
-  it("has no answer without a limit", () => {
-    expect(probabilityConforming(measured(1, 1))).toBeUndefined();
   });
 });
 

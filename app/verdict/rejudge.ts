@@ -1,0 +1,51 @@
+import type { Contribution } from "../correction/Budget.ts";
+import type { Comparison, JudgeInput, Judgement } from "./Judgement.ts";
+import { judge } from "./judge.ts";
+import { uncertaintyOf } from "./uncertaintyOf.ts";
+
+/** What a verdict needs of a filed check; JSON's null where there is none. A filed check has these fields as they stand. */
+export type Filed = {
+  readonly valueN: number | null;
+  readonly budget: {
+    readonly standardN: number;
+    readonly degreesOfFreedom: number | null;
+    readonly contributions: readonly (Omit<Contribution, "degreesOfFreedom"> & {
+      readonly degreesOfFreedom: number | null;
+    })[];
+  } | null;
+  readonly baseline: Comparison | null;
+  readonly previous: Comparison | null;
+};
+
+/** What may have changed since. */
+export type Terms = Pick<JudgeInput, "limits" | "rule" | "cautionDrop" | "actDrop">;
+
+/**
+ * What today's limits and rule would say of a filed check: a projection beside the filed verdict, never in its place.
+ * Value, uncertainty and what it was compared with stay as they were filed. Takes a few microseconds, so that a whole
+ * works can be gone through at once.
+ * @returns  `cannotTell` for a check without a force, or without a budget
+ */
+export function rejudge(filed: Filed, today: Terms): Judgement {
+  const { valueN, budget } = filed;
+  const none = { standardUncertaintyN: Number.NaN }; // without a force nobody looks at it
+  return judge({
+    ...today,
+    valueN: budget === null ? undefined : (valueN ?? undefined),
+    ...(budget === null ? none : uncertaintyOf(asBudget(budget))),
+    baseline: filed.baseline ?? undefined,
+    previous: filed.previous ?? undefined,
+  });
+}
+
+/** JSON has no infinity: very many degrees of freedom lie in the file as null. */
+function asBudget({ standardN, degreesOfFreedom, contributions }: NonNullable<Filed["budget"]>) {
+  return {
+    standardN,
+    degreesOfFreedom: degreesOfFreedom ?? Number.POSITIVE_INFINITY,
+    contributions: contributions.map((c) => ({
+      ...c,
+      degreesOfFreedom: c.degreesOfFreedom ?? Number.POSITIVE_INFINITY,
+    })),
+  };
+}
