@@ -5,6 +5,8 @@ import type { Trace } from "./Trace.ts";
  */
 export type Ground = {
   readonly trace: Trace;
+  /** Readings before this index were not copied. */
+  readonly first: number;
   /** A copy of the trace's readings; what is no usable reading (rejected, overload, spike) is NaN in it. */
   readonly w: Float64Array;
   /** The same with overload as high as anything shown: where the force stood, not how high. May be `w` itself. */

@@ -6,7 +6,7 @@ export type Pace = {
   readonly block: number;
   /** Readings that show a level to be quiet: 0.3 s, eight at least. */
   readonly quiet: number;
-  /** Between two looks at the rest: 0.25 s. */
+  /** Between two looks at the rest: 0.5 s. */
   readonly look: number;
   /** The rest the zero band follows: 4 s. */
   readonly follow: number;
@@ -27,7 +27,7 @@ export function paceAt(rateHz: number | undefined): Pace {
     stay: readings(0.06, 2),
     block: readings(0.05, 3),
     quiet: readings(0.3, 8),
-    look: readings(0.25, 4),
+    look: readings(0.5, 4),
     follow: readings(4, 8),
     release: readings(1, 4),
     patience: readings(5, 30),

@@ -1,6 +1,6 @@
 import type { Pace } from "./Pace.ts";
 import { type RestFound, restOf } from "./restOf.ts";
-import { stretchMedian, stretchScale } from "./stretch.ts";
+import { leastStep, stretchMedian, stretchScale } from "./stretch.ts";
 import type { Trace } from "./Trace.ts";
 
 /**
@@ -76,11 +76,12 @@ export class ZeroBand {
   }
 
   #learn(trace: Trace, from: number, to: number): void {
-    const scale = stretchScale(trace.values, from, to);
-    if (scale === undefined) return;
-    this.sigmaN = scale.sigma;
-    if (!this.#stepGiven && Number.isFinite(scale.step))
-      this.stepN = this.stepN > 0 ? Math.min(this.stepN, scale.step) : scale.step;
+    if (!this.#stepGiven) {
+      const step = leastStep(trace.values, from, to);
+      this.stepN = this.stepN > 0 && step > 0 ? Math.min(this.stepN, step) : Math.max(this.stepN, step);
+    }
+    const scale = stretchScale(trace.values, from, to, this.stepN);
+    if (scale !== undefined) this.sigmaN = scale.sigma;
   }
 
   #centre(centreN: number): void {

@@ -16,7 +16,7 @@ export function findOnset(g: Ground, levelN: number, arrival: number, isHeld: bo
   let low = g.onset;
   while (low < arrival && !(g.shape[low]! > tenth)) low += 1;
   at = low;
-  while (at > 0 && !(g.shape[at - 1]! <= g.baseN + out)) at -= 1;
+  while (at > g.first && !(g.shape[at - 1]! <= g.baseN + out)) at -= 1;
   const third = g.baseN + Math.max(0.3 * arrivedN, 2 * out);
   let up = low;
   while (up < arrival && !(g.shape[up]! > third)) up += 1;

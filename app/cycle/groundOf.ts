@@ -1,13 +1,16 @@
 import type { CycleFlag } from "./Cycle.ts";
-import type { Ground } from "./Ground.ts";
+import { type Ground, readingsIn } from "./Ground.ts";
 import type { Stretch } from "./readCycle.ts";
+import type { Trace } from "./Trace.ts";
 
 /** Prepares a stretch for reading: what was overload or clipped is no reading, but force all the same. */
 export function groundOf(s: Stretch, flags: Set<CycleFlag>): Ground {
-  const w = s.trace.values.slice(0, s.trace.length);
+  const first = Math.max(0, s.onset - readingsIn(s.trace, 0.5, 64));
+  const w = workingCopy(s.trace, first);
   const over = overloaded(s, w);
   const ground = {
     trace: s.trace,
+    first,
     zeroN: s.zeroN,
     baseN: s.baseN,
     sigmaN: s.sigmaN,
@@ -25,6 +28,16 @@ export function groundOf(s: Stretch, flags: Set<CycleFlag>): Ground {
     shape[i] = top;
   }
   return { ...ground, w, shape, over };
+}
+
+let kept = new Float64Array(1 << 14);
+
+/** Used again for each stretch: it lives no longer than its reading, and the memory would be new each time. */
+function workingCopy(trace: Trace, first: number): Float64Array {
+  if (kept.length < trace.length) kept = new Float64Array(trace.values.length);
+  const w = kept.subarray(0, trace.length);
+  w.set(trace.values.subarray(first, trace.length), first);
+  return w;
 }
 
 /** Marks overload lines, and the clipped value: three and more equal readings in a row, at the capacity or above. */

@@ -11,31 +11,49 @@ const leastSlip = 0.0175;
  */
 export function stepsInHold(g: Ground, arrival: number, holdEnd: number, levelN: number, memory: number): boolean {
   const from = ringEnd(g, arrival, holdEnd, levelN);
-  const readings = new Float64Array(Math.max(0, holdEnd + 1 - from));
-  let n = 0;
-  for (let i = from; i <= holdEnd; i += 1) {
-    const v = g.w[i]!;
-    if (!Number.isNaN(v)) readings[n++] = v - g.zeroN;
-  }
-  const width = Math.min(readingsIn(g.trace, 0.25, 8), Math.floor(n / 3));
-  if (width < 2) return false;
-  const gap = Math.min(readingsIn(g.trace, 0.1, 1), width);
-  const limit = Math.max(leastSlip * levelN, 5 * g.sigmaN * Math.sqrt((2 * memory) / width), 1.5 * g.stepN);
-  return greatestStep(readings, n, width, gap) > limit;
+  const wanted = Math.min(readingsIn(g.trace, 0.25, 8), Math.floor((holdEnd + 1 - from) / 3));
+  if (wanted < 2) return false;
+  // At high rates a few readings at a time are averaged first: a slip is no sharper for looking at each.
+  const each = Math.max(1, wanted >> 5);
+  const blocks = blockMeans(g, from, holdEnd + 1, each);
+  const width = Math.floor(wanted / each);
+  const gap = Math.min(Math.max(1, Math.round(readingsIn(g.trace, 0.1, 1) / each)), width);
+  const limit = Math.max(leastSlip * levelN, 5 * g.sigmaN * Math.sqrt((2 * memory) / (width * each)), 1.5 * g.stepN);
+  return greatestStep(blocks, width, gap) > limit;
 }
 
-function greatestStep(readings: Float64Array, n: number, width: number, gap: number): number {
+/** Means of `each` readings; places without one are stepped over. */
+function blockMeans(g: Ground, from: number, to: number, each: number): Float64Array {
+  const means = new Float64Array(Math.ceil((to - from) / each));
+  let n = 0;
+  let sum = 0;
+  let count = 0;
+  for (let i = from; i < to; i += 1) {
+    const v = g.w[i]! - g.zeroN;
+    if (Number.isNaN(v)) continue;
+    sum += v;
+    count += 1;
+    if (count < each) continue;
+    means[n++] = sum / each;
+    sum = 0;
+    count = 0;
+  }
+  return means.subarray(0, n);
+}
+
+function greatestStep(blocks: Float64Array, width: number, gap: number): number {
+  if (blocks.length < 2 * width + gap) return 0;
   let before = 0;
   let after = 0;
   for (let i = 0; i < width; i += 1) {
-    before += readings[i]!;
-    after += readings[i + width + gap] ?? 0;
+    before += blocks[i]!;
+    after += blocks[i + width + gap]!;
   }
-  let greatest = 0;
-  for (let i = 0; i + 2 * width + gap <= n; i += 1) {
+  let greatest = Math.abs(after - before);
+  for (let i = 0; i + 2 * width + gap < blocks.length; i += 1) {
+    before += blocks[i + width]! - blocks[i]!;
+    after += blocks[i + 2 * width + gap]! - blocks[i + width + gap]!;
     greatest = Math.max(greatest, Math.abs(after - before));
-    before += readings[i + width]! - readings[i]!;
-    after += (readings[i + 2 * width + gap] ?? 0) - readings[i + width + gap]!;
   }
   return greatest / width;
 }

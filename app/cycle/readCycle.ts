@@ -8,7 +8,7 @@ import { peakForce } from "./peakForce.ts";
 import { ringPeriod } from "./ringPeriod.ts";
 import { type Settled, settle } from "./settle.ts";
 import { findSpikes } from "./spikes.ts";
-import { stretchScale } from "./stretch.ts";
+import { scatterOfSteps } from "./stretch.ts";
 import type { Trace } from "./Trace.ts";
 
 /** What the detector knows of a stretch that may be a clamping. */
@@ -115,7 +115,7 @@ function lastsLongEnough(g: Ground, levelN: number): boolean {
 /** Scatter inside the hold: a gauge under load may be noisier than at rest. */
 function holdNoise(g: Ground, hold: HoldBounds): number {
   const from = hold.arrival + ((hold.holdEnd - hold.arrival) >> 1);
-  return stretchScale(g.w, from, hold.holdEnd + 1)?.sigmaOfSteps ?? 0;
+  return scatterOfSteps(g.w, from, hold.holdEnd + 1);
 }
 
 /** Without a rate a knock cannot be told by its length; a hold is flat. */
@@ -166,9 +166,9 @@ function risePoints(g: Ground, hold: HoldBounds, levelN: number): [number, numbe
 
 /** Where the force passes `level` between two readings, looked for from `from` towards `to`. */
 function crossing(g: Ground, level: number, from: number, to: number, direction: 1 | -1): number {
-  for (let i = Math.max(from, 1); i !== to + direction && i > 0; i += direction) {
+  for (let i = Math.max(from, g.first + 1); i !== to + direction && i > g.first; i += direction) {
     let before = i - 1;
-    while (before > 0 && Number.isNaN(g.shape[before]!)) before -= 1;
+    while (before > g.first && Number.isNaN(g.shape[before]!)) before -= 1;
     const below = g.shape[before]!;
     const above = g.shape[i]!;
     if (below <= level && above > level) return before + ((i - before) * (level - below)) / (above - below);

@@ -1,17 +1,18 @@
 import type { Rest } from "./Cycle.ts";
-import { residualsOf, roundingVariance, scatterOf } from "./scatter.ts";
+import { lineFit, residualsOf, roundingVariance, type Scatter, scatterOf } from "./scatter.ts";
 import type { Trace } from "./Trace.ts";
 
 export type RestFound = {
   readonly rest: Rest;
-  /** Residuals of its readings, for the memory of the noise; at most 4,096 of the last. */
+  /** Residuals of its latest readings, for the memory of the noise. */
   readonly noise: Float64Array;
   readonly sigmaN: number;
   readonly memory: number;
 };
 
-/** Readings kept for the noise; more tell no more. */
-const noiseKept = 4096;
+/** Readings the noise is taken from; more tell no more. */
+const noiseKept = 1024;
+const none = new Float64Array(0);
 
 /**
  * The indication at rest: mean of the readings in [from, to) that lie within the zero band, so that knocks and spikes
@@ -30,45 +31,68 @@ export function restOf(
   stepN: number,
   restedS: number | undefined,
 ): RestFound | undefined {
-  let places: number[] = [];
-  for (let i = from; i < to; i += 1) if (Math.abs(trace.values[i]! - centre) <= band) places.push(i);
-  if (places.length < 3) return undefined;
-  let found = figures(trace, places, stepN);
-  if (drifts(trace, places, found.scatter.sigmaN * Math.sqrt(found.scatter.memory))) {
-    places = places.slice(Math.floor((2 * places.length) / 3));
-    found = figures(trace, places, stepN);
-  }
-  const middle = places[places.length >> 1]!;
+  const inside = (a: number, b: number) => meanInside(trace.values, a, b, centre, band);
+  const all = inside(from, to);
+  if (all.n < 3) return undefined;
+  const noise = noiseOf(trace.values, from, to, centre, band);
+  const spread = noise.scatter.sigmaN * Math.sqrt(noise.scatter.memory);
+  const third = Math.floor((to - from) / 3);
+  const first = inside(from, from + third);
+  const last = inside(to - third, to);
+  const drifts =
+    Math.min(first.n, last.n) >= 8 &&
+    Math.abs(last.mean - first.mean) > 5 * spread * Math.sqrt(1 / first.n + 1 / last.n);
+  const taken = drifts ? last : all;
+  const middle = ((drifts ? to - third : from) + to) >> 1;
+  const own =
+    (noise.scatter.widening * spread) / Math.sqrt(Math.max(1, taken.n / noise.scatter.memory) * noise.scatter.memory);
   const rest: Rest = {
-    indicationN: found.mean,
-    standardN: found.standardN,
+    indicationN: taken.mean,
+    standardN: Math.sqrt(own * own + roundingVariance(noise.scatter.sigmaN, stepN)),
     atIndex: trace.placeOf(middle),
     atS: trace.timeOf(middle),
     restedS,
   };
-  return { rest, noise: found.noise, sigmaN: found.scatter.sigmaN, memory: found.scatter.memory };
+  return { rest, noise: noise.values, sigmaN: noise.scatter.sigmaN, memory: noise.scatter.memory };
 }
 
-function figures(trace: Trace, places: number[], stepN: number) {
-  const y = Float64Array.from(places, (i) => trace.values[i]!);
-  const last = Math.max(0, y.length - noiseKept);
-  const residuals = residualsOf(Float64Array.from(places).subarray(last), y.subarray(last), y.length >= 8);
-  const scatter = scatterOf(residuals, []);
-  let mean = 0;
-  for (const v of y) mean += (v - y[0]!) / y.length;
-  const own = (scatter.widening * scatter.sigmaN) / Math.sqrt(Math.max(1, y.length / scatter.memory));
-  const standardN = Math.sqrt(own * own + roundingVariance(scatter.sigmaN, stepN));
-  return { mean: y[0]! + mean, standardN, scatter, noise: residuals.values };
-}
-
-function drifts(trace: Trace, places: number[], noise: number): boolean {
-  const third = Math.floor(places.length / 3);
-  if (third < 8) return false;
-  let first = 0;
-  let last = 0;
-  for (let i = 0; i < third; i += 1) {
-    first += trace.values[places[i]!]! / third;
-    last += trace.values[places[places.length - 1 - i]!]! / third;
+function meanInside(
+  values: Float64Array,
+  from: number,
+  to: number,
+  centre: number,
+  band: number,
+): { n: number; mean: number } {
+  let n = 0;
+  let sum = 0;
+  for (let i = from; i < to; i += 1) {
+    const d = values[i]! - centre;
+    if (!(Math.abs(d) <= band)) continue;
+    sum += d;
+    n += 1;
   }
-  return Math.abs(last - first) > 5 * noise * Math.sqrt(2 / third);
+  return { n, mean: centre + sum / Math.max(1, n) };
+}
+
+/** Scatter of the latest readings about their line. */
+function noiseOf(
+  values: Float64Array,
+  from: number,
+  to: number,
+  centre: number,
+  band: number,
+): { values: Float64Array; scatter: Scatter } {
+  const x = new Float64Array(noiseKept);
+  const y = new Float64Array(noiseKept);
+  let n = 0;
+  for (let i = to - 1; i >= from && n < noiseKept; i -= 1) {
+    if (!(Math.abs(values[i]! - centre) <= band)) continue;
+    x[n] = i;
+    y[n] = values[i]!;
+    n += 1;
+  }
+  const xs = x.subarray(0, n);
+  const ys = y.subarray(0, n);
+  const residuals = residualsOf(xs, ys, lineFit(xs, ys), n >= 8);
+  return { values: residuals.values, scatter: scatterOf(residuals, none) };
 }

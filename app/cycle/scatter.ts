@@ -1,31 +1,37 @@
 import { correlationTime } from "../numerics/correlationTime.ts";
 import { studentQuantile } from "../numerics/studentQuantile.ts";
 
-/** Readings of one level with what trend they had taken off. */
+/** Readings of one level with their mean, or the trend they follow, taken off. */
 export type Residuals = { readonly values: Float64Array; readonly parameters: number };
 
+export type Line = { readonly slope: number; readonly meanX: number; readonly meanY: number };
+
 /** Straight line of y on x through their means; slope 0 where x does not vary. */
-export function lineFit(x: Float64Array, y: Float64Array): { slope: number; meanX: number; meanY: number } {
+export function lineFit(x: Float64Array, y: Float64Array): Line {
   const n = y.length;
-  let meanX = 0;
-  let meanY = 0;
+  let sumX = 0;
+  let sumY = 0;
   for (let i = 0; i < n; i += 1) {
-    meanX += x[i]! / n;
-    meanY += y[i]! / n;
+    sumX += x[i]!;
+    sumY += y[i]!;
   }
+  const meanX = sumX / n;
+  const meanY = sumY / n;
   let xx = 0;
   let xy = 0;
   for (let i = 0; i < n; i += 1) {
-    xx += (x[i]! - meanX) ** 2;
-    xy += (x[i]! - meanX) * (y[i]! - meanY);
+    const d = x[i]! - meanX;
+    xx += d * d;
+    xy += d * (y[i]! - meanY);
   }
   return { slope: xx > 0 ? xy / xx : 0, meanX, meanY };
 }
 
-export function residualsOf(x: Float64Array, y: Float64Array, trend: boolean): Residuals {
-  const fit = lineFit(x, y);
-  const slope = trend ? fit.slope : 0;
-  return { values: y.map((v, i) => v - fit.meanY - slope * (x[i]! - fit.meanX)), parameters: trend ? 2 : 1 };
+export function residualsOf(x: Float64Array, y: Float64Array, line: Line, trend: boolean): Residuals {
+  const slope = trend ? line.slope : 0;
+  const values = new Float64Array(y.length);
+  for (let i = 0; i < y.length; i += 1) values[i] = y[i]! - line.meanY - slope * (x[i]! - line.meanX);
+  return { values, parameters: trend ? 2 : 1 };
 }
 
 export type Scatter = {
@@ -39,40 +45,44 @@ export type Scatter = {
   readonly effectiveN: number;
 };
 
+/** Residuals looked at for the memory of the noise; more tell no more, and each lag reads them all. */
+const enoughForMemory = 2048;
+
 /**
- * Noise of a stretch, and how far its readings are independent. What other stretches of the same stream show of the
+ * Noise of a stretch, and how far its readings are independent. What another stretch of the same stream shows of the
  * noise's memory helps where this one is short.
  */
-export function scatterOf(residuals: Residuals, others: readonly Float64Array[]): Scatter {
+export function scatterOf(residuals: Residuals, other: Float64Array): Scatter {
   const { values, parameters } = residuals;
-  const all = [values, ...others.map((o) => rescaled(o, values))];
-  const memory = correlationTime(all, "mean");
-  let squares = 0;
-  for (let i = 0; i < values.length; i += 1) squares += values[i]! ** 2;
-  const effectiveN = Math.max(1, values.length / memory);
+  const squares = squaresOf(values);
+  const shown = values.subarray(0, enoughForMemory);
+  const memory = correlationTime(other.length > 0 ? [shown, rescaled(other, squares / values.length)] : [shown]);
+  const effectiveN = Math.max(1, values.length / memory.ofMean);
   // Correlated noise moves the mean (and the trend) along with it: what is left is too small by that share.
   const freedom = Math.max(1, effectiveN - parameters);
   const sigmaN = Math.sqrt(squares / values.length / Math.max(0.2, 1 - parameters / effectiveN));
   return {
     sigmaN,
-    memory,
-    medianMemory: correlationTime(all, "median"),
+    memory: memory.ofMean,
+    medianMemory: memory.ofMedian,
     widening: freedom > 300 ? 1 : studentQuantile(0.975, freedom) / 1.959963984540054,
     effectiveN,
   };
 }
 
-/** Brings another stretch's residuals to this one's size: only its correlations are wanted. */
-function rescaled(other: Float64Array, like: Float64Array): Float64Array {
-  const size = rms(other);
-  const factor = size > 0 ? rms(like) / size : 0;
-  return other.map((v) => v * factor);
+/** Brings another stretch's residuals to this mean square: only their correlations are wanted. */
+function rescaled(other: Float64Array, meanSquare: number): Float64Array {
+  const own = squaresOf(other) / other.length;
+  const factor = own > 0 ? Math.sqrt(meanSquare / own) : 0;
+  const values = new Float64Array(other.length);
+  for (let i = 0; i < other.length; i += 1) values[i] = factor * other[i]!;
+  return values;
 }
 
-function rms(values: Float64Array): number {
+function squaresOf(values: Float64Array): number {
   let squares = 0;
-  for (let i = 0; i < values.length; i += 1) squares += values[i]! ** 2;
-  return values.length === 0 ? 0 : Math.sqrt(squares / values.length);
+  for (let i = 0; i < values.length; i += 1) squares += values[i]! * values[i]!;
+  return squares;
 }
 
 /**

@@ -3,7 +3,7 @@ import { median } from "../numerics/median.ts";
 import { sampleStdDev } from "../numerics/sampleStdDev.ts";
 import type { Ground } from "./Ground.ts";
 import type { HoldBounds } from "./holdBounds.ts";
-import { lineFit, residualsOf, roundingVariance, scatterOf } from "./scatter.ts";
+import { type Line, lineFit, residualsOf, roundingVariance, scatterOf } from "./scatter.ts";
 
 export type Settled = {
   readonly indication: number;
@@ -37,15 +37,18 @@ const enough = 8;
 export function settle(g: Ground, hold: HoldBounds, slips: boolean, restNoise: Float64Array): Settled | undefined {
   if (hidden(g, hold)) return undefined;
   const { from, to, short } = settledStretch(g, hold);
-  const x: number[] = [];
-  const y: number[] = [];
+  const x = new Float64Array(Math.max(0, to - from + 1));
+  const y = new Float64Array(x.length);
+  let n = 0;
   for (let i = from; i <= to; i += 1) {
-    if (Number.isNaN(g.w[i]!)) continue;
-    x.push(i);
-    y.push(g.w[i]!);
+    const v = g.w[i]!;
+    if (Number.isNaN(v)) continue;
+    x[n] = i;
+    y[n] = v;
+    n += 1;
   }
-  if (y.length === 0) return undefined;
-  return figures(g, hold, x, Float64Array.from(y), slips, restNoise, short);
+  if (n === 0) return undefined;
+  return figures(g, hold, x.subarray(0, n), y.subarray(0, n), slips, restNoise, short);
 }
 
 /** Overload in a fifth of the readings from the arrival to the window's end: what the others show is chance. */
@@ -94,41 +97,61 @@ function count(g: Ground, from: number, to: number): number {
 function figures(
   g: Ground,
   hold: HoldBounds,
-  x: number[],
+  x: Float64Array,
   y: Float64Array,
   slips: boolean,
   restNoise: Float64Array,
   short: boolean,
 ): Settled {
   const n = y.length;
-  const times = x.map((i) => g.trace.secondsBetween(hold.arrival, i) + secondsOf(g, hold.before));
-  const timed = g.trace.timed && n >= 3 && times[0]! > 0;
-  const logTime = Float64Array.from(timed ? times.map(Math.log) : x);
-  const residuals = residualsOf(logTime, y, n >= enough);
-  const scatter = scatterOf(residuals, [restNoise]);
-  const noise = n >= 4 ? scatter.sigmaN : Math.max(scatter.sigmaN, g.sigmaN);
+  const seconds = secondsSince(g, hold, x);
+  const logTime = seconds?.map(Math.log) ?? x;
   const trend = lineFit(logTime, y);
-  const creeps =
-    !slips && n >= enough && Math.abs(trend.slope) * (logTime[n - 1]! - logTime[0]!) > Math.max(noise, g.stepN);
-  const followed = creeps ? median(residuals.values) + trend.meanY + trend.slope * (median(logTime) - trend.meanX) : 0;
-  const line = timed ? lineFit(Float64Array.from(times), y) : undefined;
+  const residuals = residualsOf(logTime, y, trend, n >= enough);
+  const scatter = scatterOf(residuals, restNoise);
+  const noise = n >= 4 ? scatter.sigmaN : Math.max(scatter.sigmaN, g.sigmaN);
+  const change = trend.slope * (logTime[n - 1]! - logTime[0]!);
+  const creeps = !slips && n >= enough && Math.abs(change) > Math.max(noise, g.stepN);
+  const slope = seconds === undefined ? undefined : lineFit(seconds, y).slope;
+  const own = medianUncertainty(y, noise, n >= 4 ? scatter : { ...scatter, widening: 1 }, g.stepN);
   return {
-    indication: creeps ? followed : g.stepN > 0 && noise < 10 * g.stepN ? groupedMedian(y, g.stepN) : median(y),
-    standardN: Math.hypot(
-      medianUncertainty(y, noise, n >= 4 ? scatter : { ...scatter, widening: 1 }, g.stepN),
-      // A force that creeps is another one a little later: the window is no better known than the arrival.
-      Math.abs(line?.slope ?? 0) * secondsOf(g, hold.beforeError),
-    ),
+    indication: creeps ? median(residuals.values) + lineAt(trend, middleOf(logTime)) : plainMedian(y, noise, g.stepN),
+    // A force that creeps is another one a little later: the window is no better known than the arrival.
+    standardN: Math.hypot(own, (slope ?? 0) * secondsOf(g, hold.beforeError)),
     fromIndex: x[0]!,
     toIndex: x[n - 1]!,
     n,
     effectiveN: scatter.effectiveN,
     noiseN: n >= 2 ? sampleStdDev(y) : 0,
-    slopeNPerS: line?.slope,
-    creepN: timed ? trend.slope * (logTime[n - 1]! - logTime[0]!) : undefined,
+    slopeNPerS: slope,
+    creepN: seconds === undefined ? undefined : change,
     short,
   };
 }
+
+/** Seconds since the arrival; undefined when times are unknown, or too few to tell a trend. */
+function secondsSince(g: Ground, hold: HoldBounds, x: Float64Array): Float64Array | undefined {
+  if (!g.trace.timed || x.length < 3) return undefined;
+  const early = secondsOf(g, hold.before);
+  const seconds = new Float64Array(x.length);
+  for (let i = 0; i < x.length; i += 1) seconds[i] = early + sinceArrival(g, hold.arrival, x[i]!);
+  return seconds[0]! > 0 ? seconds : undefined;
+}
+
+/** The window lies before anything that was folded away. */
+function sinceArrival({ trace }: Ground, arrival: number, index: number): number {
+  return trace.times === undefined ? (index - arrival) / trace.rateHz! : trace.times[index]! - trace.times[arrival]!;
+}
+
+const lineAt = (line: Line, x: number) => line.meanY + line.slope * (x - line.meanX);
+
+/** Of values in order. */
+function middleOf(ordered: Float64Array): number {
+  return (ordered[(ordered.length - 1) >> 1]! + ordered[ordered.length >> 1]!) / 2;
+}
+
+const plainMedian = (y: Float64Array, noise: number, stepN: number) =>
+  stepN > 0 && noise < 10 * stepN ? groupedMedian(y, stepN) : median(y);
 
 /**
  * Standard uncertainty of the median: sqrt(pi / 2) that of the mean for normal noise. Where the noise is under a step

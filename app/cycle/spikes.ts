@@ -12,14 +12,15 @@ import { median } from "../numerics/median.ts";
 export function findSpikes(w: Float64Array, from: number, to: number, sigmaN: number, stepN: number): number[] {
   const least = Math.max(8 * sigmaN, 2.5 * stepN);
   const found: number[] = [];
+  let before = w[Math.max(from, 1) - 1]!;
+  let v = w[Math.max(from, 1)]!;
   for (let i = Math.max(from, 1); i < to; i += 1) {
-    const v = w[i]!;
-    const before = w[i - 1]!;
     const after = w[i + 1]!;
-    // Nearly every reading leaves here; NaN neighbours go on to the careful look.
-    if ((v >= before && v <= after) || (v <= before && v >= after) || Number.isNaN(v)) continue;
-    if (Math.abs(v - before) < least || Math.abs(v - after) < least) continue;
-    if (standsAlone(w, i, least)) found.push(i);
+    // Nearly every reading leaves here; those with a neighbour missing go on to the careful look.
+    const near = Math.abs(v - before) < least || Math.abs(v - after) < least;
+    if (!near && standsAlone(w, i, least)) found.push(i);
+    before = v;
+    v = after;
   }
   return found;
 }
@@ -29,6 +30,7 @@ function standsAlone(w: Float64Array, i: number, least: number): boolean {
   const after = neighbours(w, i, 1);
   if (before.length === 0 || after.length === 0) return false;
   const v = w[i]!;
+  if (Number.isNaN(v)) return false;
   const up = v > before[0]!;
   if (up !== v > after[0]!) return false;
   const excess = Math.min(Math.abs(v - before[0]!), Math.abs(v - after[0]!));

@@ -3,22 +3,26 @@ import { normalPerMad } from "../numerics/medianAbsoluteDeviation.ts";
 
 /** Looks at stretches of readings in which places without a reading (NaN, Infinity) count as nothing. */
 
-const scratch = new Float64Array(256);
+const scratch = new Float64Array(129);
+const second = new Float64Array(129);
 
-/** Copies at most 256 evenly spaced readings of [from, to) into `into` and returns how many there were. */
-function sample(values: Float64Array, from: number, to: number, into: Float64Array): number {
-  const stride = Math.max(1, Math.ceil((to - from) / into.length));
+/** Readings that show a level well enough. */
+const forLevel = 33;
+
+/** Copies at most `most` evenly spaced readings of [from, to) and returns how many there were. */
+function sample(values: Float64Array, from: number, to: number, most: number): number {
+  const stride = Math.max(1, Math.ceil((to - from) / most));
   let n = 0;
   for (let i = from; i < to; i += stride) {
     const v = values[i]!;
-    if (v - v === 0) into[n++] = v; // finite; cheaper than Number.isFinite here
+    if (v - v === 0) scratch[n++] = v; // finite; cheaper than Number.isFinite here
   }
   return n;
 }
 
-/** Median of the readings in [from, to), taken from at most 256 of them; NaN when there is none. */
+/** Median of the readings in [from, to), taken from at most 33 of them; NaN when there is none. */
 export function stretchMedian(values: Float64Array, from: number, to: number): number {
-  const n = sample(values, from, to, scratch);
+  const n = sample(values, from, to, forLevel);
   return n === 0 ? Number.NaN : medianInPlace(scratch, n);
 }
 
@@ -26,24 +30,19 @@ export type Scale = {
   readonly middle: number;
   /** Standard deviation of the bulk, spikes and knocks left out. */
   readonly sigma: number;
-  /** The same from the differences of neighbours: free of drift, smaller than `sigma` where noise is correlated. */
-  readonly sigmaOfSteps: number;
-  /** Least difference between neighbours that is no rounding; Infinity when all are equal. */
-  readonly step: number;
   readonly n: number;
 };
 
-const second = new Float64Array(256);
-
-/** Middle and scatter of the readings in [from, to); undefined when there are under three. */
-export function stretchScale(values: Float64Array, from: number, to: number): Scale | undefined {
-  const n = sample(values, from, to, scratch);
+/**
+ * Middle and scatter of the readings in [from, to), from at most 129 of them; undefined when there are under three.
+ * @param stepN  resolution, 0 when unknown: where the noise is about a step the median deviation knows only 0 and 1 of it
+ */
+export function stretchScale(values: Float64Array, from: number, to: number, stepN: number): Scale | undefined {
+  const n = sample(values, from, to, scratch.length);
   if (n < 3) return undefined;
   const middle = medianInPlace(scratch, n);
   for (let i = 0; i < n; i += 1) second[i] = Math.abs(scratch[i]! - middle);
-  const mad = medianInPlace(second, n);
-  const steps = neighbourSteps(values, from, to);
-  const reach = Math.max(4 * normalPerMad * mad, Number.isFinite(steps.least) ? 2.5 * steps.least : 0);
+  const reach = Math.max(4 * normalPerMad * medianInPlace(second, n), 2.5 * stepN);
   let squares = 0;
   let inside = 0;
   for (let i = 0; i < n; i += 1) {
@@ -52,23 +51,32 @@ export function stretchScale(values: Float64Array, from: number, to: number): Sc
     squares += d * d;
     inside += 1;
   }
-  return { middle, sigma: Math.sqrt(squares / Math.max(1, inside)), sigmaOfSteps: steps.sigma, step: steps.least, n };
+  return { middle, sigma: Math.sqrt(squares / Math.max(1, inside)), n };
 }
 
-/** Scatter of differences between neighbours in the last 256 readings of [from, to), and the least one. */
-function neighbourSteps(values: Float64Array, from: number, to: number): { sigma: number; least: number } {
+/**
+ * Scatter from the differences of neighbours in the last 129 readings of [from, to): free of drift, too small where
+ * noise is correlated.
+ */
+export function scatterOfSteps(values: Float64Array, from: number, to: number): number {
   let n = 0;
-  let least = Number.POSITIVE_INFINITY;
   for (let i = Math.max(from + 1, to - second.length); i < to; i += 1) {
     const d = values[i]! - values[i - 1]!;
-    if (d - d !== 0) continue;
-    second[n++] = d;
-    const size = Math.abs(d);
+    if (d - d === 0) second[n++] = d;
+  }
+  if (n === 0) return 0;
+  const middle = medianInPlace(second, n);
+  for (let i = 0; i < n; i += 1) second[i] = Math.abs(second[i]! - middle);
+  return (normalPerMad * medianInPlace(second, n)) / Math.SQRT2;
+}
+
+/** Least difference between neighbours in the last 65 readings of [from, to) that is no rounding; 0 when all are equal. */
+export function leastStep(values: Float64Array, from: number, to: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = Math.max(from + 1, to - 64); i < to; i += 1) {
+    const size = Math.abs(values[i]! - values[i - 1]!);
     // Figures that came through a unit's factor differ in their last bits.
     if (size < least && size > 1e-9 * Math.abs(values[i]!)) least = size;
   }
-  if (n === 0) return { sigma: 0, least };
-  const middle = medianInPlace(second, n);
-  for (let i = 0; i < n; i += 1) second[i] = Math.abs(second[i]! - middle);
-  return { sigma: (normalPerMad * medianInPlace(second, n)) / Math.SQRT2, least };
+  return Number.isFinite(least) ? least : 0;
 }

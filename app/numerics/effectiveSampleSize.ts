@@ -11,5 +11,5 @@ import { mean } from "./mean.ts";
 export function effectiveSampleSize(values: ArrayLike<number>): number {
   const middle = mean(values);
   const residuals = Float64Array.from(values, (v) => v - middle);
-  return Math.max(1, values.length / correlationTime([residuals]));
+  return Math.max(1, values.length / correlationTime([residuals]).ofMean);
 }

@@ -1,3 +1,5 @@
+import { selectInPlace } from "./selectInPlace.ts";
+
 /**
  * Median of readings that were rounded to steps: the readings equal to the middle one are taken as spread evenly over
  * its step, and the place in it where half of all are passed is the answer. Where the noise is a few steps or less
@@ -12,15 +14,19 @@ export function groupedMedian(values: ArrayLike<number>, step: number): number {
   const n = values.length;
   if (n < 1) throw new RangeError("groupedMedian requires at least one value, got 0");
   if (!(step > 0 && Number.isFinite(step))) throw new RangeError(`groupedMedian requires a step above 0, got ${step}`);
-  const sorted = Float64Array.from(values).sort();
-  if (!Number.isFinite(sorted[0]! + sorted[n - 1]!)) throw new RangeError("groupedMedian requires finite values");
-  const middle = sorted[n >> 1]!;
+  const scratch = new Float64Array(n);
+  for (let i = 0; i < n; i += 1) {
+    const v = values[i]!;
+    if (!Number.isFinite(v)) throw new RangeError("groupedMedian requires finite values");
+    scratch[i] = v;
+  }
+  const middle = selectInPlace(scratch, n >> 1);
   let below = 0;
   let within = 0;
   // Half a step of room: figures that came through a unit's factor differ in their last bits.
   for (let i = 0; i < n; i += 1) {
-    if (sorted[i]! < middle - step / 2) below += 1;
-    else if (sorted[i]! <= middle + step / 2) within += 1;
+    if (scratch[i]! < middle - step / 2) below += 1;
+    else if (scratch[i]! <= middle + step / 2) within += 1;
   }
   return middle - step / 2 + (step * (n / 2 - below)) / within;
 }

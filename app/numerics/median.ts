@@ -8,8 +8,15 @@ import { selectInPlace } from "./selectInPlace.ts";
  * @see NIST/SEMATECH e-Handbook 1.3.5.1
  */
 export function median(values: ArrayLike<number>): number {
-  const scratch = Float64Array.from(values);
-  for (const v of scratch) if (!Number.isFinite(v)) throw new RangeError("median requires finite values");
+  const n = values.length;
+  const scratch = new Float64Array(n);
+  let sound = 0; // stays 0 as long as all are finite; NaN - NaN and Infinity - Infinity are not
+  for (let i = 0; i < n; i += 1) {
+    const v = values[i]!;
+    scratch[i] = v;
+    sound += v - v;
+  }
+  if (sound !== 0) throw new RangeError("median requires finite values");
   return medianInPlace(scratch);
 }
 
