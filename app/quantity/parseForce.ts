@@ -14,7 +14,7 @@ export type ParsedForce =
  * may group thousands. What is no plain decimal number (hexadecimal, Infinity, two points) is unreadable.
  */
 export function parseForce(text: string): ParsedForce {
-  const parts = /^\s*([+-]?\s*[\d.,' ]*\d[.,]?(?:e[+-]?\d+)?)\s*([^\d\s].*?)?\s*$/i.exec(text);
+  const parts = /^\s*([+-]?\s*[\d.,' ]*\d[.,]?(?:e[+-]?\d+)?)\s*([^\d\s+-].*?)?\s*$/i.exec(text);
   const value = parts === null ? undefined : parseDecimal(parts[1]!);
   if (value === undefined)
     return { kind: "unreadable", reason: `"${text}" is no number with a force unit, such as 30 kN` };
@@ -35,24 +35,22 @@ export function parseForce(text: string): ParsedForce {
   return { kind: "unreadable", reason: `"${unitText}" is no force unit known here; use N, daN, kN, lbf, kip or kgf` };
 }
 
+/** Ways of writing a number; the first captures what groups thousands. */
+const ungrouped = /^(?:\d+[.,]?\d*|[.,]\d+)(?:e[+-]?\d{1,3})?$/i;
+const groupedByBlank = /^\d{1,3}(?:([ '’])\d{3})(?:\1\d{3})*(?:[.,]\d+)?$/;
+// One comma or point alone is a decimal mark, three digits behind it or not: 17,925 kN is common on the shop floor.
+const groupedByMark =
+  /^\d{1,3}(?:(,)\d{3}(?:(?:,\d{3})*\.\d+|(?:,\d{3})+)|(\.)\d{3}(?:(?:\.\d{3})*,\d+|(?:\.\d{3})+))$/;
+
 /**
  * A plain decimal number as people write it, point or comma, thousands in groups of three; undefined for
  * anything else. Both marks present: the last is the decimal mark.
  */
 export function parseDecimal(text: string): number | undefined {
-  const tight = text.trim().replace(/^([+-])\s+/, "$1");
-  const grouped = /^[+-]?\d{1,3}(?:([ '’,.])\d{3})(?:\1\d{3})*(?:[.,]\d+)?$/.exec(tight);
-  let plain = tight;
-  if (grouped !== null) {
-    const mark = grouped[1]!;
-    const others = [...tight].filter((c) => c === "." || c === ",").join("");
-    // One comma or point with three digits after it is a decimal mark: 17,925 kN is common on the shop floor.
-    const decimal = (mark === "," || mark === ".") && others.length === 1;
-    if (!decimal && others.at(-1) === mark && others.length > 1 && new Set(others).size > 1) return undefined;
-    if (!decimal) plain = tight.split(mark).join("");
-  }
-  plain = plain.replace(",", ".");
-  if (!/^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d{1,3})?$/i.test(plain)) return undefined;
-  const value = Number(plain);
-  return Number.isFinite(value) ? value : undefined;
+  const [, sign, body] = /^\s*([+-]?)\s*(.*?)\s*$/s.exec(text)!;
+  const grouped = groupedByBlank.exec(body!) ?? groupedByMark.exec(body!);
+  if (grouped === null && !ungrouped.test(body!)) return undefined;
+  const mark = grouped?.[1] ?? grouped?.[2];
+  const value = Number((mark === undefined ? body! : body!.split(mark).join("")).replace(",", "."));
+  return Number.isFinite(value) ? (sign === "-" ? -value : value) : undefined;
 }

@@ -27,7 +27,7 @@ export function parseForceUnit(text: string): UnitMeaning {
   const plain = name.toLowerCase().replace(/[\s_.()-]+/g, "");
   // Case decides here, and "mn" alone stays open: milli or mega is a factor of a billion.
   if (name === "mN" || name === "MN") return { kind: "force", unit: name };
-  if (!/[.·⋅*×]/.test(name)) {
+  if (/^[A-Za-z][^.·⋅*×]*$/.test(name)) {
     const force = forceNames.get(plain);
     if (force !== undefined) return { kind: "force", unit: force };
     const mass = massNames.get(plain);
