@@ -2,6 +2,7 @@ import type { Budget } from "../correction/Budget.ts";
 import type { CycleFlag } from "../cycle/Cycle.ts";
 import type { CheckReason, Remark } from "../ledger/check.ts";
 import type { Judgement } from "../verdict/Judgement.ts";
+import type { Settling } from "../verdict/whatSettles.ts";
 
 /** The one series in work, as every page sees it. */
 
@@ -56,6 +57,8 @@ export type Forming = {
   readonly budget: Budget;
   readonly judgement: Judgement;
   readonly weakenedBy: readonly Remark[];
+  /** What would settle an open verdict; undefined when it is not open at a limit. */
+  readonly settling: Settling | undefined;
 };
 
 export type Warning = Remark & {

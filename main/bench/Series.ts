@@ -178,7 +178,7 @@ export class Series {
     if (this.#state.cycles.length > 0) this.#change({ recovered: true });
   }
 
-  useGauge(gaugeId: string | undefined): void {
+  tagGauge(gaugeId: string | undefined): void {
     if (gaugeId !== undefined && gaugeId !== this.#state.tag.gaugeId) {
       this.#change({ tag: { ...this.#state.tag, gaugeId }, overrides: {} });
     }

@@ -1,6 +1,9 @@
+import type { Output, Parsed } from "../../app/contract/methods.ts";
 import type { Works } from "../../app/ledger/register.ts";
 import type { Bench } from "../bench/Bench.ts";
 import type { Series } from "../bench/Series.ts";
+import type { SettingSearch } from "../bench/SettingSearch.ts";
+import type { Undo } from "../bench/Undo.ts";
 import type { PushHub } from "../host/PushHub.ts";
 import type { Jobs } from "../jobs/Jobs.ts";
 import type { Log } from "../log.ts";
@@ -13,7 +16,10 @@ export type Context = {
   readonly hub: PushHub;
   readonly bench: Bench;
   readonly series: Series;
+  readonly undo: Undo;
+  readonly accept: (input: Parsed<"series.accept">) => Promise<Output<"series.accept">>;
   readonly jobs: Jobs;
+  readonly search: SettingSearch;
   readonly settings: PcSettingsFile;
   readonly log: Log;
   readonly now: () => number;

@@ -38,7 +38,7 @@ export function checkHandlers(context: Context): Part {
     if (summary.voided !== undefined)
       throw new AppError("conflict", "This check does not count any more already.", { key: "alreadyVoid" });
     store.append([{ kind: "void", body: { checkId, reason, operatorId } }]);
-    context.bench.undo.forget(checkId);
+    context.undo.forget(checkId);
     return told(summary.spindleId);
   };
 
@@ -103,7 +103,7 @@ export function checkHandlers(context: Context): Part {
     "checks.void": ({ checkId, reason, operatorId }) => end(checkId, reason, operatorId ?? null),
 
     "checks.undo": ({ checkId }) => {
-      if (!context.bench.undo.allows(checkId)) {
+      if (!context.undo.allows(checkId)) {
         throw new AppError("refused", "The minute is over. Void the check on the spindle's page, with the reason.", {
           key: "undoOver",
         });

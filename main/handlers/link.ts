@@ -23,7 +23,7 @@ export function linkHandlers({ bench }: Context): Part {
     "link.open": (input) => bench.open(input),
     "link.close": () => bench.close(),
     "link.learn": (input) => bench.learn(input),
-    "link.usePattern": (input) => bench.usePattern(input),
+    "link.usePattern": (input) => bench.adoptPattern(input),
     "link.tail": () => ({ lines: bench.tail() }),
     "zero.take": () => bench.takeZero(),
     "simulated.command": async (input) => {

@@ -2,7 +2,7 @@ import type { Handlers } from "../../app/contract/methods.ts";
 import type { PcSettings, ProgramView, Snapshot } from "../../app/contract/programViews.ts";
 import { pcSettings } from "../../app/contract/programViews.ts";
 import { AppError } from "../../app/contract/result.ts";
-import { readSpindleCount } from "../store/records/spindles.ts";
+import { spindleList } from "../store/records/spindles.ts";
 import type { Context } from "./Context.ts";
 
 type Part = Pick<
@@ -33,14 +33,14 @@ export function programView({ store, version, host }: Context): ProgramView {
     demo: store.demo,
     dataFile: store.path,
     readOnly: store.refusal?.message,
-    empty: readSpindleCount(store.db) === 0,
+    empty: spindleList(store.db).length === 0,
     host,
   };
 }
 
 /** The program itself: one look at everything, settings of this PC, long work. */
 export function programHandlers(context: Context): Part {
-  const { hub, jobs, bench, series } = context;
+  const { hub, jobs, bench, series, search } = context;
   const openOther = async (demo: boolean): Promise<ProgramView> => {
     await context.openOther(demo);
     return { ...programView(context), demo, empty: !demo }; // the page loads anew and asks the other core
@@ -54,8 +54,8 @@ export function programHandlers(context: Context): Part {
       link: bench.linkView(),
       live: bench.liveView(),
       draft: series.view,
-      undo: bench.undo.current,
-      jobs: jobs.list(),
+      undo: context.undo.current,
+      jobs: [...jobs.list(), ...(search.view === undefined ? [] : [search.view])],
     }),
     "settings.save": (part) => {
       context.settings.change(part);
@@ -68,8 +68,8 @@ export function programHandlers(context: Context): Part {
     "records.verify": () => ({ jobId: jobs.start("verify", {}) }),
     "records.backup": ({ folder }) => ({ jobId: jobs.start("backup", { folder }) }),
     "job.stop": ({ jobId }) => {
-      jobs.stop(jobId);
-      const view = jobs.list().find((job) => job.jobId === jobId);
+      if (!search.stop(jobId)) jobs.stop(jobId);
+      const view = [...jobs.list(), search.view].find((job) => job?.jobId === jobId);
       if (view === undefined) throw new AppError("notFound", "This work has ended already.", { key: "noJob" });
       return view;
     },

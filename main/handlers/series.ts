@@ -14,7 +14,7 @@ type Part = Pick<
 >;
 
 /** The series in work. */
-export function seriesHandlers({ series, bench }: Context): Part {
+export function seriesHandlers({ series, bench, accept }: Context): Part {
   return {
     "series.tag": (input) => series.tag(input),
     "series.describe": (input) => series.describe(input),
@@ -27,6 +27,6 @@ export function seriesHandlers({ series, bench }: Context): Part {
       bench.followInto(series);
       return draft;
     },
-    "series.accept": (input) => bench.accept(input),
+    "series.accept": accept,
   };
 }

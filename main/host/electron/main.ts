@@ -18,7 +18,7 @@ else app.quit(); // the first window comes forward instead
 
 async function start(): Promise<void> {
   await app.whenReady();
-  const program = await openProgram({ demo: process.argv.includes("--demo"), host: "electron", env: process.env });
+  const program = await openProgram({ demo: process.argv.includes("--demo"), host: "electron" });
   protocol.handle("app", (request) => serve(request.url));
   harden(session.defaultSession);
   bridge(ipcMain, program.core);

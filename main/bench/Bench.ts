@@ -1,0 +1,246 @@
+import type { LearnView, LineView, LinkView } from "../../app/contract/linkViews.ts";
+import type { Output, Parsed } from "../../app/contract/methods.ts";
+import { AppError } from "../../app/contract/result.ts";
+import type { LiveView, ZeroView } from "../../app/contract/seriesViews.ts";
+import { learnPattern } from "../../app/gauge/learnPattern.ts";
+import { type LinePattern, linePatternSchema } from "../../app/gauge/linePattern.ts";
+import type { PushHub } from "../host/PushHub.ts";
+import { LinkError } from "../link/LinkProblem.ts";
+import { Session, type SessionDeps } from "../link/Session.ts";
+import type { SessionSettings } from "../link/SessionTypes.ts";
+import type { Log } from "../log.ts";
+import { readGauge } from "../store/records/gauges.ts";
+import { readPattern } from "../store/records/patterns.ts";
+import type { Store } from "../store/Store.ts";
+import { encodeWaveform } from "../store/waveform.ts";
+import { learnView, tailLines } from "./learnViews.ts";
+import { linkView, liveView, readingsBatch } from "./liveViews.ts";
+import { packable } from "./packable.ts";
+import type { Series } from "./Series.ts";
+import type { SettingSearch } from "./SettingSearch.ts";
+import type { SimulatedGauge } from "./SimulatedGauge.ts";
+import { toCycleView } from "./toDraftView.ts";
+import { zeroNow } from "./zeroNow.ts";
+
+export type BenchDeps = {
+  readonly store: Store;
+  readonly hub: PushHub;
+  readonly log: Log;
+  readonly session: Omit<SessionDeps, "onFault">;
+  /** Commands for the simulated gauge, where one runs. */
+  readonly simulated: SimulatedGauge;
+  readonly search: SettingSearch;
+};
+
+/** After so long a gauge that sends has sent enough to be learned from. */
+const LISTEN_MS = 2_500;
+const ENOUGH_CONFIDENCE = 0.8;
+
+/** The one gauge that is connected: opening, learning its lines, zero, and the stream of its cycles into the series in work. */
+export class Bench {
+  readonly #deps: BenchDeps;
+  readonly #series: Series;
+  #session: Session | undefined;
+  #patternName: string | undefined;
+  #patternId: string | undefined;
+  #cancelListening: (() => void) | undefined;
+
+  constructor(deps: BenchDeps, series: Series) {
+    this.#deps = deps;
+    this.#series = series;
+  }
+
+  get session(): Session | undefined {
+    return this.#session;
+  }
+
+  get patternId(): string | undefined {
+    return this.#patternId;
+  }
+
+  linkView(): LinkView {
+    return linkView(this.#session, this.#patternName);
+  }
+
+  liveView(): LiveView {
+    return liveView(this.#session);
+  }
+
+  /** Opens a source; what was open before is closed. The pattern asked for, else the gauge's own, else it is learned. */
+  async open({ source, gaugeId, patternId }: Parsed<"link.open">): Promise<LinkView> {
+    await this.close();
+    if (source.kind === "simulated") await this.#deps.simulated.start();
+    const { store } = this.#deps;
+    const gauge = gaugeId === undefined ? undefined : readGauge(store.db, gaugeId);
+    const wanted = patternId ?? gauge?.patternId;
+    const stored = wanted === undefined ? undefined : readPattern(store.db, wanted);
+    const pattern = stored && linePatternSchema.parse(stored.pattern);
+    this.#patternId = stored?.patternId;
+    this.#patternName = stored?.name;
+    this.#series.tagGauge(gaugeId);
+    await this.#begin({
+      sessionId: store.newId(),
+      source,
+      pattern,
+      rateHz: pattern?.rateHz,
+      capacityN: gauge?.capacityN,
+      gaugeId,
+      usb: gauge?.usb,
+      seriesId: this.#series.state.seriesId,
+    });
+    if (pattern === undefined) this.#listen();
+    return this.linkView();
+  }
+
+  async close(): Promise<LinkView> {
+    this.#cancelListening?.();
+    await this.#session?.close();
+    this.#session = undefined;
+    this.#patternName = undefined;
+    this.#patternId = undefined;
+    const view = this.linkView();
+    this.#deps.hub.say("link.changed", view);
+    return view;
+  }
+
+  /** The series in work takes the running session's stream from where it stands. */
+  followInto(series: Series): void {
+    const session = this.#session;
+    if (session === undefined) return;
+    const live = session.live;
+    series.follow(session.settings.sessionId, live?.cycleFromIndex ?? live?.places ?? 0);
+    session.mark(series.state.seriesId, "began");
+  }
+
+  learn({ sample, answers }: Parsed<"link.learn">): LearnView {
+    const tail =
+      sample === undefined ? this.#session?.tail() : { bytes: Buffer.from(sample, "latin1"), durationS: undefined };
+    if (tail === undefined) {
+      throw new AppError("refused", "There is nothing to learn from. Connect the gauge, or paste lines it has sent.", {
+        key: "nothingToLearn",
+      });
+    }
+    return learnView(
+      tail,
+      answers ?? {},
+      sample === undefined ? this.#session?.status().counters.lineRateHz : undefined,
+    );
+  }
+
+  /** Keeps a pattern under a name, gives it to the gauge, and reads with it from now on. */
+  async adoptPattern({ name, pattern: raw, gaugeId }: Parsed<"link.usePattern">): Promise<Output<"link.usePattern">> {
+    const pattern = linePatternSchema.parse(raw);
+    const { store } = this.#deps;
+    const patternId = store.newId();
+    const gauge = gaugeId === undefined ? undefined : readGauge(store.db, gaugeId);
+    store.append([
+      { kind: "linePattern", body: { patternId, name, pattern: raw } },
+      ...(gauge === undefined ? [] : [{ kind: "gauge" as const, body: { ...gauge, patternId } }]),
+    ]);
+    await this.#readWith(pattern, name, patternId);
+    return { patternId };
+  }
+
+  tail(): readonly LineView[] {
+    const session = this.#session;
+    return session === undefined ? [] : tailLines(session.tail().bytes, session.status().pattern);
+  }
+
+  takeZero(): ZeroView {
+    return zeroNow(this.#session);
+  }
+
+  /** Listens through the settings of a port; the port must be free, so an open link is closed first. */
+  async findSetting(path: string): Promise<{ readonly jobId: string }> {
+    await this.close();
+    return this.#deps.search.start(path);
+  }
+
+  async simulated(input: Parsed<"simulated.command">): Promise<void> {
+    await this.#deps.simulated.command(input.forceN === undefined ? input.command : `${input.command} ${input.forceN}`);
+  }
+
+  async #begin(settings: SessionSettings): Promise<void> {
+    const { log, hub, session: deps } = this.#deps;
+    const session: Session = new Session(
+      settings,
+      { ...deps, onFault: (cause) => log.error("the link", cause) },
+      {
+        changed: () => {
+          if (this.#session === session) hub.say("link.changed", this.linkView());
+        },
+        readings: (batch) => hub.readings(readingsBatch(session, batch)),
+        cycle: (cycle, waveform) => {
+          const { sessionId } = settings;
+          const added = this.#series.addCycle(sessionId, cycle, (cycleId) =>
+            encodeWaveform(cycleId, packable(waveform)),
+          );
+          if (added === undefined) return;
+          const { seriesId, cycles } = this.#series.state;
+          const number = cycles.findIndex((c) => c.cycleId === added.cycleId) + 1;
+          hub.say("cycle.closed", { seriesId, cycle: toCycleView(added.cycleId, number, cycle, undefined) });
+        },
+        gap: (atS) => this.#series.gap(settings.sessionId, atS),
+      },
+    );
+    this.#session = session;
+    try {
+      await session.open();
+    } catch (cause) {
+      // The session stays to be looked at: its status says what stands in the way.
+      if (cause instanceof LinkError) throw cause;
+      throw new AppError("link", "The gauge's port could not be opened.", { cause });
+    }
+    this.followInto(this.#series);
+  }
+
+  /** With a pattern in use already the source is opened anew: what was read by another pattern stays as it was read. */
+  async #readWith(pattern: LinePattern, name: string | undefined, patternId: string | undefined): Promise<void> {
+    this.#cancelListening?.();
+    const session = this.#session;
+    if (session === undefined) return;
+    const { hub, store } = this.#deps;
+    const gaugeId = session.settings.gaugeId ?? this.#series.state.tag.gaugeId;
+    const capacityN = gaugeId === undefined ? undefined : readGauge(store.db, gaugeId)?.capacityN;
+    const rateHz = pattern.rateHz ?? session.status().counters.lineRateHz;
+    if (session.status().pattern === undefined) {
+      session.setPattern(pattern, rateHz, capacityN);
+    } else {
+      await session.close();
+      const { usb, source } = session.status();
+      await this.#begin({
+        sessionId: store.newId(),
+        source,
+        pattern,
+        rateHz,
+        capacityN,
+        gaugeId,
+        usb,
+        seriesId: this.#series.state.seriesId,
+      });
+    }
+    this.#patternName = name;
+    this.#patternId = patternId;
+    hub.say("link.changed", this.linkView());
+  }
+
+  /** Learns by itself what asks no question; anything else waits for the user in state `listening`. */
+  #listen(): void {
+    const session = this.#session;
+    this.#cancelListening = this.#deps.session.clock.after(LISTEN_MS, () => {
+      if (session === undefined || session !== this.#session || session.status().pattern !== undefined) return;
+      const { bytes, durationS } = session.tail();
+      const learned = learnPattern(bytes, { durationS });
+      if (learned.kind !== "learned" || learned.confidence < ENOUGH_CONFIDENCE) {
+        this.#listen();
+        return;
+      }
+      const open = learned.undecided.filter((q) => q.field !== "rate" || learned.pattern.rateHz === undefined);
+      if (open.some((q) => q.field !== "rate")) {
+        this.#deps.hub.say("link.changed", this.linkView()); // the page asks `link.learn` for the questions
+        return;
+      }
+      this.#readWith(learned.pattern, undefined, undefined).catch((cause) => this.#deps.log.error("learning", cause));
+    });
+  }
+}

@@ -1,0 +1,78 @@
+import { readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { type Core, coreOf } from "./host/Core.ts";
+import { PushHub } from "./host/PushHub.ts";
+import { fileLog, type Log } from "./log.ts";
+import { buildServices, type Services } from "./services.ts";
+import { dataFile } from "./store/dataFile.ts";
+
+export type ProgramOptions = {
+  readonly demo: boolean;
+  readonly host: "electron" | "loopback";
+  /** Another data file than this user's own. */
+  readonly dataFile?: string | undefined;
+  readonly now?: () => number;
+};
+
+export type Program = {
+  readonly core: Core;
+  readonly log: Log;
+  /** The folder of data file, spool, log and settings. */
+  readonly folder: string;
+  readonly close: () => Promise<void>;
+};
+
+export const programVersion = (
+  JSON.parse(
+    readFileSync(
+      join(import.meta.dirname, import.meta.dirname.includes("out") ? "../../package.json" : "../package.json"),
+      "utf8",
+    ),
+  ) as { version: string }
+).version;
+
+/** The whole program behind one door: a data file with its services, and the way to the demo's file and back. */
+export async function openProgram(options: ProgramOptions): Promise<Program> {
+  const now = options.now ?? Date.now;
+  const own = options.dataFile ?? dataFile(false);
+  const folder = dirname(own);
+  const log = fileLog(folder, now);
+  const hub = new PushHub();
+  const pathFor = (demo: boolean) => (demo ? join(folder, "demo.sqlite") : own);
+  const open = (demo: boolean): Promise<Services> =>
+    buildServices({
+      dataFile: pathFor(demo),
+      demo,
+      host: options.host,
+      hub,
+      log,
+      now,
+      version: programVersion,
+      openOther,
+    });
+
+  let services = await open(options.demo);
+  let changing = false;
+
+  async function openOther(demo: boolean): Promise<void> {
+    if (changing) return;
+    changing = true;
+    try {
+      // The new file first: when it cannot be opened, the one in work stays.
+      const next = await open(demo);
+      const before = services;
+      services = next;
+      await before.close();
+      hub.say("program.changed", services.view());
+    } finally {
+      changing = false;
+    }
+  }
+
+  return {
+    core: coreOf(() => services.handlers, hub, log),
+    log,
+    folder,
+    close: () => services.close(),
+  };
+}
