@@ -17,9 +17,10 @@ import { Player } from "./Player.ts";
 async function main(): Promise<void> {
   const { values } = parseArgs({ options, strict: true });
   const gauge = gaugeFrom(values);
+  const playing = playerFrom(values); // before anything is opened that would keep a refused program alive
   let player: Player | undefined;
   const output = await outputFor(values, (bytes) => player?.received(bytes));
-  player = new Player(gauge, output, playerFrom(values));
+  player = new Player(gauge, output, playing);
   const control = new Control(gauge, output, player);
   const controlPort = values.control === undefined ? undefined : await openControlPort(control, Number(values.control));
   const say = values.file === "-" ? process.stderr : process.stdout;
