@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { fraction, id, instant, note, offsetMinutes, reasonText, unit } from "./fields.ts";
+import { fraction, id, instant, note, offsetMinutes, reasonText, strict, unit } from "./fields.ts";
 import { decisionRule, gaugeCurve, limits } from "./register.ts";
 
 /** A check keeps everything that led to its verdict, as it stood on that day. `null` where a thing does not exist. */
@@ -9,7 +9,7 @@ const nullable = z.number().nullable();
 export const cycleFlag = z.enum(["overload", "unstable", "spike", "notReleased", "peakHold", "short", "coarse", "cut"]);
 
 /** A cycle as the detector gave it; names as in `app/cycle/Cycle.ts`. */
-export const filedCycle = z.strictObject({
+export const filedCycle = strict({
   cycleId: id,
   startIndex: z.number().int(),
   endIndex: z.number().int(),
@@ -32,7 +32,7 @@ export const filedCycle = z.strictObject({
   zeroN: z.number(),
   flags: z.array(cycleFlag),
   /** Left out of the series by the user, and why; null when it counts. */
-  dropped: z.strictObject({ reason: z.string().max(500) }).nullable(),
+  dropped: strict({ reason: z.string().max(500) }).nullable(),
   /** SHA-256 of the waveform's bytes in the waveform table; null when none was kept. */
   waveformHash: z
     .string()
@@ -40,7 +40,7 @@ export const filedCycle = z.strictObject({
     .nullable(),
 });
 
-export const contribution = z.strictObject({
+export const contribution = strict({
   source: z.enum([
     "repeatability",
     "holdNoise",
@@ -59,7 +59,7 @@ export const contribution = z.strictObject({
   assumed: z.boolean(),
 });
 
-export const budget = z.strictObject({
+export const budget = strict({
   contributions: z.array(contribution),
   standardN: z.number(),
   degreesOfFreedom: nullable,
@@ -70,7 +70,7 @@ export const budget = z.strictObject({
 });
 
 /** Why, as data; the words are `reasonSentence`'s or the screen's. */
-export const reason = z.strictObject({
+export const reason = strict({
   code: z.string().max(40),
   valueN: z.number().optional(),
   expandedN: z.number().optional(),
@@ -92,13 +92,13 @@ export const checkReason = z.enum([
 ]);
 
 /** Something said beside the verdict or before the series: a code, its figure or name, and the user's reason where one was asked. */
-export const remark = z.strictObject({
+export const remark = strict({
   code: z.string().max(40),
   about: z.string().max(200).optional(),
   overriddenWith: z.string().max(500).optional(),
 });
 
-export const check = z.strictObject({
+export const check = strict({
   checkId: id,
   spindleId: id,
   adapterId: id.nullable(),
@@ -119,7 +119,7 @@ export const check = z.strictObject({
   patternId: id.nullable(),
   pattern: z.record(z.string(), z.json()).nullable(),
   cycles: z.array(filedCycle).max(500),
-  series: z.strictObject({
+  series: strict({
     n: z.number().int().min(0),
     /** Whether settled forces or held peaks were averaged; `typed` for a value without a stream. */
     basis: z.enum(["settled", "peak", "typed"]),
@@ -128,7 +128,7 @@ export const check = z.strictObject({
     rangeN: nullable,
     outliers: z.array(z.number().int().min(1)),
   }),
-  corrections: z.strictObject({
+  corrections: strict({
     curve: gaugeCurve.nullable(),
     adapterScale: z.number(),
     adapterVersion: z.number().int().nullable(),
@@ -165,22 +165,22 @@ export const check = z.strictObject({
   workOrder: z.string().max(80).nullable(),
 });
 
-export const voiding = z.strictObject({ checkId: id, reason: reasonText, operatorId: id.nullable() });
-export const replacement = z.strictObject({ checkId: id, by: check, reason: reasonText, operatorId: id.nullable() });
-export const stopRelease = z.strictObject({
+export const voiding = strict({ checkId: id, reason: reasonText, operatorId: id.nullable() });
+export const replacement = strict({ checkId: id, by: check, reason: reasonText, operatorId: id.nullable() });
+export const stopRelease = strict({
   spindleId: id,
   checkId: id,
   reason: reasonText,
   operatorId: id,
   workOrder: z.string().max(80).nullable(),
 });
-export const baselineChoice = z.strictObject({
+export const baselineChoice = strict({
   spindleId: id,
   checkId: id,
   reason: reasonText,
   operatorId: id.nullable(),
 });
-export const remeasureMark = z.strictObject({
+export const remeasureMark = strict({
   checkIds: z.array(id).max(10_000),
   reason: reasonText,
   operatorId: id.nullable(),

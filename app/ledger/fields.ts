@@ -22,3 +22,12 @@ export const state = z.enum(["inUse", "retired"]);
 
 /** A force unit's symbol; which exist stands in `app/quantity`. */
 export const unit = z.string().min(1).max(8);
+
+/**
+ * An object of exactly these members. A parsed one has them in canonical order, so that `canonicalJson` finds nothing
+ * to sort; declare them in the order that reads best.
+ */
+export function strict<const Shape extends z.ZodRawShape>(shape: Shape) {
+  const names = Object.keys(shape).sort();
+  return z.strictObject(Object.fromEntries(names.map((name) => [name, shape[name]])) as unknown as Shape); // the same members
+}

@@ -1,19 +1,19 @@
 import { z } from "zod";
 import { baselineChoice, check, remeasureMark, replacement, stopRelease, voiding } from "./check.ts";
-import { id, name, reasonText } from "./fields.ts";
+import { id, name, reasonText, strict } from "./fields.ts";
 import { adapter, gauge, operator, serviceEvent, spindle, storedPattern, works } from "./register.ts";
 
 /** A setting that affects a verdict and belongs to no record. */
-const setting = z.strictObject({ key: z.string().min(1).max(80), value: z.json() });
+const setting = strict({ key: z.string().min(1).max(80), value: z.json() });
 
 /** A role given or taken, a restore, a merge: acts on the file itself. */
-const act = z.strictObject({
+const act = strict({
   what: z.enum(["roleChanged", "restored", "merged", "pinSet"]),
   detail: z.string().max(500),
   operatorId: id.nullable(),
 });
 
-const imported = z.strictObject({
+const imported = strict({
   importId: id,
   fileName: z.string().max(260),
   fileHash: z.string().regex(/^[0-9a-f]{64}$/),

@@ -1,32 +1,30 @@
 import { z } from "zod";
-import { fraction, id, name, note, plainDate, positiveN, state, unit } from "./fields.ts";
+import { fraction, id, name, note, plainDate, positiveN, state, strict, unit } from "./fields.ts";
 
 /** What is known of the places, tools and people. A later entry with the same id replaces the earlier one whole. */
 
-export const decisionRule = z.strictObject({
+export const decisionRule = strict({
   rule: z.enum(["simple", "guarded", "iso14253", "ilacG8", "probability"]),
   coverageFactor: z.number().min(1).max(5).optional(),
   guardFactor: z.number().min(0).max(3).optional(),
   threshold: z.number().gt(0.5).lt(1).optional(),
 });
 
-export const limits = z
-  .strictObject({
-    minimumN: positiveN.optional(),
-    warningN: positiveN.optional(),
-    nominalN: positiveN.optional(),
-    maximumN: positiveN.optional(),
-  })
-  .refine((l) => inOrder([l.minimumN, l.warningN, l.nominalN, l.maximumN]), {
-    message: "limits must rise from minimum over warning and nominal to maximum",
-  });
+export const limits = strict({
+  minimumN: positiveN.optional(),
+  warningN: positiveN.optional(),
+  nominalN: positiveN.optional(),
+  maximumN: positiveN.optional(),
+}).refine((l) => inOrder([l.minimumN, l.warningN, l.nominalN, l.maximumN]), {
+  message: "limits must rise from minimum over warning and nominal to maximum",
+});
 
 function inOrder(values: readonly (number | undefined)[]): boolean {
   const given = values.filter((v) => v !== undefined);
   return given.every((v, i) => i === 0 || given[i - 1]! <= v);
 }
 
-export const works = z.strictObject({
+export const works = strict({
   worksId: id,
   name,
   timeZone: z.string().min(1).max(64),
@@ -38,7 +36,7 @@ export const works = z.strictObject({
   intervalDays: z.number().int().min(1).max(3650),
 });
 
-export const spindle = z.strictObject({
+export const spindle = strict({
   spindleId: id,
   name,
   machine: z.string().trim().max(120),
@@ -60,7 +58,7 @@ export const spindle = z.strictObject({
   state,
 });
 
-export const adapter = z.strictObject({
+export const adapter = strict({
   adapterId: id,
   name,
   taper: z.string().trim().max(40),
@@ -80,17 +78,17 @@ export const adapter = z.strictObject({
 });
 
 /** Indication (net, newtons) to force, as a polynomial from the constant term up, with its own standard uncertainty. */
-export const gaugeCurve = z.strictObject({
+export const gaugeCurve = strict({
   version: z.number().int().min(1),
   proofId: id.optional(),
   coefficients: z.array(z.number()).min(2).max(7),
   fromN: z.number().min(0),
   toN: positiveN,
   /** Relative standard uncertainty (k = 1) at given net indications, linear between. */
-  uncertainty: z.array(z.strictObject({ atN: z.number().min(0), relative: fraction })).max(40),
+  uncertainty: z.array(strict({ atN: z.number().min(0), relative: fraction })).max(40),
 });
 
-export const gauge = z.strictObject({
+export const gauge = strict({
   gaugeId: id,
   name,
   serial: z.string().trim().max(80).optional(),
@@ -113,16 +111,16 @@ export const gauge = z.strictObject({
 });
 
 /** A line pattern as `app/gauge/linePattern` checks it; the ledger keeps it as it stood. */
-export const storedPattern = z.strictObject({ patternId: id, name, pattern: z.record(z.string(), z.json()) });
+export const storedPattern = strict({ patternId: id, name, pattern: z.record(z.string(), z.json()) });
 
 /** Only the id is chained; the name lives in a table that can be erased. */
-export const operator = z.strictObject({
+export const operator = strict({
   operatorId: id,
   role: z.enum(["technician", "planner", "lab", "keeper"]),
   state,
 });
 
-export const serviceEvent = z.strictObject({
+export const serviceEvent = strict({
   eventId: id,
   spindleId: id,
   at: plainDate,

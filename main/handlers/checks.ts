@@ -70,10 +70,7 @@ export function checkHandlers(context: Context): Part {
       return {
         check,
         row: toCheckRow(summary),
-        hasWaveform: cyclesWithWaveform(
-          store.db,
-          check.cycles.map((c) => c.cycleId),
-        ),
+        hasWaveform: cyclesWithWaveform(store.db, summary.place),
         origin,
         seq,
         hash,
@@ -82,9 +79,9 @@ export function checkHandlers(context: Context): Part {
     },
 
     "checks.waveform": ({ checkId, cycleId }) => {
-      const { check } = found(checkId);
+      const { check, summary } = found(checkId);
       const cycle = check.cycles.find((c) => c.cycleId === cycleId);
-      const row = cycle && readWaveform(store.db, cycleId);
+      const row = cycle && readWaveform(store.db, summary.place, cycleId);
       if (cycle === undefined || row === undefined) {
         throw new AppError("notFound", "No readings were kept of this cycle; its figures are all there is.", {
           key: "noWaveform",

@@ -1,6 +1,7 @@
 import { availableParallelism } from "node:os";
 import { z } from "zod";
 import type { DamageList } from "../store/ledger/DamageList.ts";
+import { entryCount } from "../store/ledger/slices.ts";
 import { verifyFile } from "../store/ledger/verifyFile.ts";
 import type { Walked } from "../store/ledger/walkSlices.ts";
 import { defineJob, type JobContext } from "./Job.ts";
@@ -19,8 +20,7 @@ export const job = defineJob({
 });
 
 function helpers(context: JobContext, next: SharedArrayBuffer): Promise<Part>[] {
-  const entries = context.db.prepare<[], number>("SELECT coalesce(max(n), 0) FROM entry").pluck().get() ?? 0;
-  const count = entries < WORTH_IT ? 0 : Math.min(availableParallelism(), 4) - 1;
+  const count = entryCount(context.db) < WORTH_IT ? 0 : Math.min(availableParallelism(), 4) - 1;
   // `verifyPart` answers a Part: it is this file's other half
   return Array.from({ length: count }, () => context.fork("verifyPart", { next }) as Promise<Part>);
 }

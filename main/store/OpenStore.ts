@@ -1,11 +1,13 @@
 import type { Db } from "./db.ts";
-import { prepared } from "./db.ts";
 import { faultOf, inPlainWords } from "./faults.ts";
-import { refuseWhenFull } from "./freeSpace.ts";
-import { appendEntries, checkDrafts, type Origin } from "./ledger/appendEntries.ts";
+import { Chain } from "./ledger/Chain.ts";
+import { checkDrafts } from "./ledger/checkDrafts.ts";
 import { matchNamed } from "./ledger/matchNamed.ts";
-import { readEntry } from "./ledger/readEntry.ts";
-import { insertWaveform } from "./records/waveforms.ts";
+import type { Origin } from "./ledger/ownOrigin.ts";
+import { packRecent } from "./ledger/packRecent.ts";
+import { lastEntry } from "./ledger/readEntry.ts";
+import { insertWaveforms } from "./records/waveforms.ts";
+import { SpaceWatch } from "./SpaceWatch.ts";
 import type { AppendExtra, EntryDraft, FiledEntry, OpenOptions, Store } from "./Store.ts";
 import { StoreError, type StoreFault } from "./StoreError.ts";
 import { uuidV7 } from "./uuidV7.ts";
@@ -20,13 +22,19 @@ export type OpenParts = {
   readonly unlock: () => void;
 };
 
+/** Housekeeping waits so long after the last writing: nobody is about to accept then. */
+const IDLE_MS = 2_000;
+
 /** What `openStore` answers. */
 export class OpenStore implements Store {
   readonly path: string;
   readonly demo: boolean;
   readonly db: Db;
   readonly #parts: OpenParts;
+  readonly #chain: Chain | undefined;
+  readonly #space: SpaceWatch;
   #refusal: Store["refusal"];
+  #idle: NodeJS.Timeout | undefined;
 
   constructor(parts: OpenParts) {
     this.path = parts.path;
@@ -34,10 +42,12 @@ export class OpenStore implements Store {
     this.db = parts.db;
     this.#parts = parts;
     this.#refusal = parts.refusal;
+    this.#chain = parts.origin && new Chain(parts.db, parts.origin);
+    this.#space = new SpaceWatch(parts.path);
   }
 
   get origin(): string | undefined {
-    return this.#parts.origin?.origin;
+    return this.#chain?.origin.origin;
   }
 
   get refusal(): Store["refusal"] {
@@ -45,13 +55,12 @@ export class OpenStore implements Store {
   }
 
   append(batch: readonly EntryDraft[], extra: AppendExtra = {}): FiledEntry[] {
-    const { origin } = this.#parts;
     const drafts = checkDrafts(batch);
-    matchNamed(drafts, extra.waveforms ?? []);
+    const waveforms = matchNamed(drafts, extra.waveforms ?? []);
     return this.write((db) => {
-      if (origin === undefined) throw new StoreError("readOnly", "This data file has no chain to continue.");
-      for (const waveform of extra.waveforms ?? []) insertWaveform(db, waveform);
-      const filed = appendEntries(db, origin, drafts, this.#stamp());
+      if (this.#chain === undefined) throw new StoreError("readOnly", "This data file has no chain to continue.");
+      const filed = this.#chain.append(drafts, this.#stamp());
+      for (const [i, own] of waveforms) insertWaveforms(db, filed[i]!.n, own);
       extra.alsoInTransaction?.(db);
       return filed;
     });
@@ -60,18 +69,33 @@ export class OpenStore implements Store {
   write<T>(work: (db: Db) => T): T {
     if (this.#refusal !== undefined) throw new StoreError(this.#refusal.code, this.#refusal.message);
     try {
-      refuseWhenFull(this.path);
-      return inPlainWords(() => this.db.transaction(() => work(this.db)).immediate());
+      this.#space.refuseWhenFull();
+      const done = inPlainWords(() => this.#transaction(work));
+      this.#tidyWhenIdle();
+      return done;
     } catch (cause) {
+      this.#chain?.forget();
       // After a failed sync nobody knows what the disk holds; writing on would build on sand.
       if (faultOf(cause) === "damaged") this.refuse("damaged", (cause as Error).message);
       throw cause;
     }
   }
 
+  tidy(): void {
+    clearTimeout(this.#idle);
+    this.#idle = undefined;
+    if (this.#refusal !== undefined) return;
+    try {
+      inPlainWords(() => this.#transaction(packRecent));
+      this.db.pragma("wal_checkpoint(PASSIVE)");
+    } catch (cause) {
+      if (faultOf(cause) === "damaged") this.refuse("damaged", (cause as Error).message);
+      // A full disk or a busy file can wait: nothing depends on the housekeeping.
+    }
+  }
+
   lastEntryAtMs(): number | undefined {
-    const n = prepared<number | null>(this.db, "SELECT max(n) FROM entry").pluck().get();
-    const last = n == null ? undefined : readEntry(this.db, n);
+    const last = lastEntry(this.db);
     return last && Date.parse(last.at);
   }
 
@@ -86,8 +110,24 @@ export class OpenStore implements Store {
 
   close(): void {
     if (!this.db.open) return;
+    this.tidy();
     this.db.close();
     this.#parts.unlock();
+  }
+
+  #transaction<T>(work: (db: Db) => T): T {
+    let done: T | undefined;
+    this.db
+      .transaction(() => {
+        done = work(this.db);
+      })
+      .immediate();
+    return done as T; // set by the transaction, or it threw
+  }
+
+  #tidyWhenIdle(): void {
+    if (this.#idle !== undefined) this.#idle.refresh();
+    else this.#idle = setTimeout(() => this.tidy(), IDLE_MS).unref();
   }
 
   #stamp() {

@@ -53,6 +53,8 @@ export type Store = {
   lastEntryAtMs(): number | undefined;
   /** A fresh UUIDv7 by the store's own clock. */
   newId(): string;
+  /** Housekeeping: packs what was filed and writes the log back. Comes by itself when nothing was written for a while. */
+  tidy(): void;
   /** From here on nothing is written: damage was found. */
   refuse(code: StoreFault, message: string): void;
   close(): void;

@@ -6,6 +6,7 @@ export type SqlValue = string | number | null;
 /** Tables outside the chain whose rows carry a checksum, with the columns it covers, key first. */
 export const sealedTables = {
   origin: ["n", "origin", "machine", "created_ms"],
+  run: ["n", "origin_n", "first_seq"],
   register: ["kind", "id", "n", "body"],
   check_row: [
     "n",
@@ -32,17 +33,7 @@ export const sealedTables = {
     "remeasure_n",
   ],
   service_event: ["event_id", "spindle_id", "at", "n", "new_baseline", "body"],
-  spindle_status: [
-    "spindle_id",
-    "check_count",
-    "last_n",
-    "baseline_n",
-    "stop_n",
-    "released_n",
-    "choices",
-    "recent",
-    "uses",
-  ],
+  spindle_status: ["spindle_id", "status"],
   person: ["operator_id", "name", "initials", "pin"],
   draft: ["id", "body", "spool_position", "saved_at_ms"],
 } as const;

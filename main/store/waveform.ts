@@ -1,5 +1,5 @@
 import { deflateRaw, deflateRawSync, inflateRawSync } from "node:zlib";
-import { sha256 } from "./ledger/appendEntries.ts";
+import { sha256 } from "./ledger/sha256.ts";
 import type { WaveformRow } from "./Store.ts";
 import { ByteReader } from "./waveform/ByteReader.ts";
 import { ByteWriter } from "./waveform/ByteWriter.ts";

@@ -48,7 +48,7 @@ export function standingByHand(drafts: readonly EntryDraft[], spindleId: string)
     last: mine.at(-1)?.check.checkId,
     baseline: (choiceHolds ? chosen : valued.find(after))?.check.checkId,
     stop: stops.sort((a, b) => a.order - b.order)[0]?.check.checkId,
-    recent: valued.slice(-24).map(({ check }) => check.valueN),
+    recent: valued.slice(-24).map(({ check }) => Math.round(check.valueN! * 10) / 10),
   };
 }
 

@@ -1,6 +1,6 @@
 import { type Db, prepared } from "../db.ts";
-import { headOf } from "./appendEntries.ts";
 import type { Damage } from "./DamageList.ts";
+import { headOf } from "./head.ts";
 
 /** How far one origin's chain reaches and holds. */
 export type ChainReport = {

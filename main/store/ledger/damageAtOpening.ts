@@ -1,10 +1,11 @@
 import { ChainWalk } from "../../../app/ledger/ChainWalk.ts";
 import { type Db, prepared } from "../db.ts";
 import { schemaDamage } from "../schemaDamage.ts";
-import { sha256 } from "./appendEntries.ts";
 import { unpackEntry } from "./packEntry.ts";
+import { allRuns, placeOf, type Run, seqOf } from "./place.ts";
+import { sha256 } from "./sha256.ts";
 
-/** How many entries at a chain's end are walked before the first screen. */
+/** How many entries at a run's end are walked before the first screen. */
 const LAST = 20;
 
 /**
@@ -16,8 +17,11 @@ export function damageAtOpening(db: Db): string | undefined {
   try {
     const schema = schemaDamage(db);
     if (schema !== undefined) return said(schema);
-    for (const { n, origin } of prepared<{ n: number; origin: string }>(db, "SELECT n, origin FROM origin").all()) {
-      const bad = firstBadAtEnd(db, n, origin);
+    const origins = prepared<{ n: number; origin: string }>(db, "SELECT n, origin FROM origin").all();
+    const lastRuns = new Map(allRuns(db).map((run) => [run.origin_n, run]));
+    for (const { n, origin } of origins) {
+      const run = lastRuns.get(n);
+      const bad = run && firstBadAtEnd(db, run, origin);
       if (bad !== undefined) return said(`entry ${bad} of chain ${origin} is damaged`);
     }
     return undefined;
@@ -26,21 +30,22 @@ export function damageAtOpening(db: Db): string | undefined {
   }
 }
 
-type Row = { seq: number; kind: string; hash: Buffer; length: number; packed: Buffer };
+type Row = { n: number; kind: string; hash: Buffer; length: number; packed: Buffer };
 
-function firstBadAtEnd(db: Db, originN: number, origin: string): number | undefined {
+function firstBadAtEnd(db: Db, run: Run, origin: string): number | undefined {
   const rows = prepared<Row>(
     db,
-    "SELECT seq, kind, hash, length, packed FROM entry WHERE origin_n = ? ORDER BY seq DESC LIMIT ?",
-  ).all(originN, LAST + 1);
+    "SELECT n, kind, hash, length, packed FROM entry WHERE n >= ? AND n < ? ORDER BY n DESC LIMIT ?",
+  ).all(placeOf(run.n, 0), placeOf(run.n + 1, 0), LAST + 1);
   rows.reverse();
-  const before = rows.length > LAST ? rows.shift() : undefined; // only its hash is needed
-  const walk = new ChainWalk(origin, sha256, before && { seq: before.seq, hash: before.hash.toString("hex") });
-  return rows.find((row) => walk.take(stored(row)) !== undefined)?.seq;
-}
-
-function stored({ seq, kind, hash, length, packed }: Row) {
-  return { seq, kind, hash: hash.toString("hex"), bytes: unpackEntry(packed, length) };
+  // The first row is only looked at for its hash, unless the chain begins with it.
+  const before = rows[0] === undefined || seqOf(rows[0].n) === 1 ? undefined : rows.shift();
+  const walk = new ChainWalk(origin, sha256, before && { seq: seqOf(before.n), hash: before.hash.toString("hex") });
+  const bad = rows.find(({ n, kind, hash, length, packed }) => {
+    const bytes = unpackEntry(packed, length);
+    return walk.take({ seq: seqOf(n), kind, hash: hash.toString("hex"), bytes }) !== undefined;
+  });
+  return bad && seqOf(bad.n);
 }
 
 const said = (what: string) =>

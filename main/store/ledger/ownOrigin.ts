@@ -1,9 +1,12 @@
-import { hash, randomUUID } from "node:crypto";
+import { randomUUID } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { hostname } from "node:os";
 import { type Db, prepared } from "../db.ts";
 import { putRow } from "../sealedRow.ts";
-import type { Origin } from "./appendEntries.ts";
+import { sha256 } from "./sha256.ts";
+
+/** A chain's number in this file and its name everywhere. */
+export type Origin = { readonly n: number; readonly origin: string };
 
 /**
  * The chain this computer continues in this file; a new one when the file is new or comes from another computer,
@@ -25,7 +28,7 @@ export function addOrigin(db: Db, machine: string | null, nowMs: number, origin:
 
 /** A name for this computer that says nothing about it to a reader of the file. */
 export function thisMachine(): string {
-  return hash("sha256", `${hostname()}\n${machineId()}`, "hex").slice(0, 32);
+  return sha256(`${hostname()}\n${machineId()}`).slice(0, 32);
 }
 
 function machineId(): string {

@@ -12,6 +12,12 @@ export function readEntry(db: Db, n: number): FiledEntry | undefined {
   return row && toFiled(row);
 }
 
+/** The entry that came last to this file, of whatever origin. */
+export function lastEntry(db: Db): FiledEntry | undefined {
+  const row = prepared<Row>(db, "SELECT n, hash, length, packed FROM entry ORDER BY n DESC LIMIT 1").get();
+  return row && toFiled(row);
+}
+
 /**
  * All entries of one kind, oldest first. Cheap for every kind but `check`, of which there are many:
  * those are read through their projection.
@@ -36,7 +42,7 @@ export function* allEntries(db: Db): Generator<FiledEntry> {
 }
 
 function toFiled({ n, hash, length, packed }: Row): FiledEntry {
-  // Written by `appendEntries` or taken over by `mergeChain`, both after the schema had seen it.
+  // Written by `Chain` or taken over by `mergeChain`, both after the schema had seen it.
   const entry = JSON.parse(unpackEntry(packed, length).toString("utf8")) as Entry;
   return { ...entry, hash: hash.toString("hex"), n };
 }

@@ -1,8 +1,10 @@
 import { createPublicKey, type KeyObject, sign, verify } from "node:crypto";
 import { canonicalJson } from "../../../app/ledger/canonicalJson.ts";
 import { type Db, prepared } from "../db.ts";
-import { headOf, type Origin } from "./appendEntries.ts";
 import type { DamageList } from "./DamageList.ts";
+import { headOf } from "./head.ts";
+import type { Origin } from "./ownOrigin.ts";
+import { placeOfEntry } from "./place.ts";
 
 /** The head of a chain as it stood at an instant, signed: what a report prints, and what proves the report later. */
 export type SignedHead = {
@@ -62,15 +64,13 @@ export function signedHeads(db: Db): SignedHead[] {
 
 /** Signed heads against the chains: a chain cut short at its end, or written anew, shows here and only here. */
 export function verifySignedHeads(db: Db, damage: DamageList): void {
-  const hashAt = prepared<Buffer>(
-    db,
-    "SELECT e.hash FROM entry e JOIN origin o ON o.n = e.origin_n WHERE o.origin = ? AND e.seq = ?",
-  ).pluck();
+  const hashAt = prepared<Buffer>(db, "SELECT hash FROM entry WHERE n = ?").pluck();
+  const originN = prepared<number>(db, "SELECT n FROM origin WHERE origin = ?").pluck();
   for (const head of signedHeads(db)) {
     const { origin, seq } = head;
     const say = (fault: "unsigned" | "missing" | "differs", detail: string) =>
       damage.add({ what: "signedHead", origin, seq, fault, detail: `signed head ${seq} of ${head.at}: ${detail}` });
-    const there = hashAt.get(origin, seq)?.toString("hex");
+    const there = hashAt.get(placeOfEntry(db, originN.get(origin) ?? 0, seq) ?? 0)?.toString("hex");
     if (!isSigned(head)) say("unsigned", "its signature does not hold");
     else if (there === undefined) say("missing", "the chain ends before it");
     else if (there !== head.hash) say("differs", "the chain has another entry there");

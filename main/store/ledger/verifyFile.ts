@@ -1,5 +1,6 @@
 import type { Db } from "../db.ts";
 import { compareProjections } from "../projections/compareProjections.ts";
+import { wordsOf } from "../wordsOf.ts";
 import { DamageList } from "./DamageList.ts";
 import { chainReports, inOrder, type LedgerReport } from "./LedgerReport.ts";
 import { matchWaveforms } from "./matchWaveforms.ts";
@@ -7,13 +8,12 @@ import { signedHeads, verifySignedHeads } from "./signedHeads.ts";
 import { verifyRecords } from "./verifyRecords.ts";
 import { verifyStructure } from "./verifyStructure.ts";
 import { addSums, type TallySums } from "./WaveformTally.ts";
-import { wordsOf } from "./walkSlice.ts";
-import { type Walked, walkSlices } from "./walkSlices.ts";
+import { type Walked, type Watch, walkSlices } from "./walkSlices.ts";
 
 export type VerifyOptions = {
   /** Also makes every projection anew from the ledger and compares. */
   readonly rebuild?: boolean;
-  readonly watch?: { readonly progress: (done: number, total: number) => void; readonly goOn: () => void };
+  readonly watch?: Watch;
   /** Starts further threads on the same slices; none by default. */
   readonly helpers?: (next: SharedArrayBuffer) => Promise<Walked & { damage: Pick<DamageList, "kept" | "count"> }>[];
 };

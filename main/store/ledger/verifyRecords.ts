@@ -1,7 +1,7 @@
 import type { Db } from "../db.ts";
 import { rowSum, type SealedTable, sealedTables } from "../sealedRow.ts";
+import { wordsOf } from "../wordsOf.ts";
 import type { DamageList } from "./DamageList.ts";
-import { wordsOf } from "./walkSlice.ts";
 
 const CHUNK = 4096;
 

@@ -1,8 +1,9 @@
 import { type Db, prepared } from "../db.ts";
 import { openScratch } from "../open.ts";
 import { schemaOf } from "../schemaDamage.ts";
+import { wordsOf } from "../wordsOf.ts";
 import type { DamageList } from "./DamageList.ts";
-import { wordsOf } from "./walkSlice.ts";
+import { entryCount } from "./slices.ts";
 
 /** SQLite's own check of pages and indexes, the tables as the program makes them, and that nothing was left out of them. */
 export function verifyStructure(db: Db, damage: DamageList): void {
@@ -40,7 +41,7 @@ function schemaDifferences(db: Db): string[] {
 function countDifferences(db: Db): string[] {
   const count = (sql: string) => prepared<number>(db, sql).pluck().get() ?? 0;
   const filed =
-    count("SELECT count(*) FROM entry") -
+    entryCount(db) -
     count("SELECT count(*) FROM entry WHERE kind <> 'check'") +
     count("SELECT count(*) FROM entry WHERE kind = 'replacement' AND kind <> 'check'");
   const listed = count("SELECT count(*) FROM check_row");

@@ -1,34 +1,54 @@
 import { type Db, prepared } from "../db.ts";
-import { sampleCountOf } from "../waveform.ts";
-import { sha256 } from "./appendEntries.ts";
+import { unjoin, type WaveformsRow } from "../records/waveforms.ts";
+import { wordsOf } from "../wordsOf.ts";
 import type { DamageList } from "./DamageList.ts";
+import { seqOf } from "./place.ts";
 import type { WaveformTally } from "./WaveformTally.ts";
-import type { Slice } from "./walkSlice.ts";
-import { wordsOf } from "./walkSlice.ts";
 
-/** cycle_id, hash, sample_count, bytes */
-type Row = [string, Buffer, number, Buffer];
+type Row = WaveformsRow & { readonly n: number };
 
-/** The waveforms of a slice of their table against their hashes, and into the tally of what is there. */
-export function verifyWaveforms(db: Db, { from, to }: Slice, damage: DamageList, tally: WaveformTally): void {
-  const one = prepared<Row>(db, "SELECT cycle_id, hash, sample_count, bytes FROM waveform WHERE n = ?").raw();
-  for (let n = from + 1; n <= to; n += 1) {
-    try {
-      const row = one.get(n);
-      if (row !== undefined) verifyOne(row, damage, tally);
-    } catch (cause) {
-      damage.add({ what: "waveform", fault: "unreadable", detail: `the waveform at place ${n}: ${wordsOf(cause)}` });
-    }
+/**
+ * Hashes every waveform and adds it to the tally of what is there; whether these are the hashes the checks name, the
+ * tally tells. What cannot be read is named.
+ */
+export function verifyWaveforms(db: Db, damage: DamageList, tally: WaveformTally, goOn: () => void): void {
+  const some = prepared<Row>(db, "SELECT n, cycles, bytes FROM waveform WHERE n > ? ORDER BY n LIMIT 128");
+  const last = lastOf(db, damage);
+  for (let after = 0; after < last; ) {
+    goOn();
+    const rows = readable(() => some.all(after), damage);
+    if (rows.length === 0) return;
+    for (const row of rows) verifyRow(row, damage, tally);
+    if (rows.at(-1)!.n <= after) return; // a damaged tree can lead back
+    after = rows.at(-1)!.n;
   }
 }
 
-function verifyOne([cycleId, hash, sampleCount, bytes]: Row, damage: DamageList, tally: WaveformTally): void {
-  const stored = hash.toString("hex");
-  tally.add(cycleId, stored);
-  if (sha256(bytes) === stored && sampleCountOf(bytes) === sampleCount) return;
-  damage.add({
-    what: "waveform",
-    fault: "altered",
-    detail: `the waveform of cycle ${cycleId} is not the one that was filed`,
-  });
+const lastOf = (db: Db, damage: DamageList): number =>
+  readable(() => [{ n: prepared<number | null>(db, "SELECT max(n) FROM waveform").pluck().get() ?? 0 }], damage)[0]
+    ?.n ?? 0;
+
+function readable<T>(read: () => T[], damage: DamageList): T[] {
+  try {
+    return read();
+  } catch (cause) {
+    damage.add({ what: "waveform", fault: "unreadable", detail: `waveforms cannot be read: ${wordsOf(cause)}` });
+    return [];
+  }
+}
+
+function verifyRow(row: Row, damage: DamageList, tally: WaveformTally): void {
+  try {
+    for (const { cycleId, hash, sampleCount } of unjoin(row)) {
+      if (sampleCount < 0) throw new RangeError("not a waveform");
+      tally.add(cycleId, hash);
+    }
+  } catch (cause) {
+    damage.add({
+      what: "waveform",
+      place: row.n,
+      fault: "unreadable",
+      detail: `waveforms of entry ${seqOf(row.n)}: ${wordsOf(cause)}`,
+    });
+  }
 }

@@ -1,8 +1,9 @@
-import { type Db, prepared } from "../db.ts";
+import type { Db } from "../db.ts";
 import type { DamageList } from "./DamageList.ts";
+import { slicesOf } from "./slices.ts";
 import { verifyWaveforms } from "./verifyWaveforms.ts";
 import { type TallySums, WaveformTally } from "./WaveformTally.ts";
-import { SLICE, walkSlice } from "./walkSlice.ts";
+import { walkSlice } from "./walkSlice.ts";
 
 export type Walked = {
   readonly entries: number;
@@ -11,30 +12,23 @@ export type Walked = {
   readonly kept: TallySums;
 };
 
-type Watch = { readonly progress: (done: number, total: number) => void; readonly goOn: () => void };
+export type Watch = { readonly progress: (done: number, total: number) => void; readonly goOn: () => void };
 
 /**
- * Walks slices of the ledger and of the waveform table until none is left. Several threads can walk at once.
- * @param next  one 32-bit number they share: the slice to be taken next
+ * Walks the waveforms and the slices of the ledger until none is left. Several threads can walk at once.
+ * @param next  one 32-bit number they share: what is to be taken next; 0 is the waveforms, the slices follow
  */
 export function walkSlices(db: Db, next: SharedArrayBuffer, damage: DamageList, watch: Watch): Walked {
   const counter = new Int32Array(next);
   const named = new WaveformTally();
   const kept = new WaveformTally();
-  const entrySlices = slicesOf(db, "entry");
-  const slices = entrySlices + slicesOf(db, "waveform");
+  const slices = slicesOf(db);
   let entries = 0;
-  for (let i = Atomics.add(counter, 0, 1); i < slices; i = Atomics.add(counter, 0, 1)) {
+  for (let i = Atomics.add(counter, 0, 1); i <= slices.length; i = Atomics.add(counter, 0, 1)) {
     watch.goOn();
-    const at = (i < entrySlices ? i : i - entrySlices) * SLICE;
-    const slice = { from: at, to: at + SLICE };
-    if (i < entrySlices) entries += walkSlice(db, slice, damage, named);
-    else verifyWaveforms(db, slice, damage, kept);
-    watch.progress(i + 1, slices);
+    if (i === 0) verifyWaveforms(db, damage, kept, watch.goOn);
+    else entries += walkSlice(db, slices[i - 1]!, damage, named);
+    watch.progress(i, slices.length);
   }
   return { entries, named: named.sums, kept: kept.sums };
-}
-
-function slicesOf(db: Db, table: "entry" | "waveform"): number {
-  return Math.ceil((prepared<number | null>(db, `SELECT max(n) FROM ${table}`).pluck().get() ?? 0) / SLICE);
 }

@@ -1,9 +1,13 @@
 import type { Migration } from "../migrate.ts";
 
 /**
- * The ledger (`origin`, `entry`), its waveforms and signed heads, the projections that screens read, and the
+ * The ledger (`origin`, `run`, `entry`), its waveforms and signed heads, the projections that screens read, and the
  * unchained tables (`person`, `draft`). Rows outside the chain carry `sum`, a checksum over their own columns, so a
- * flipped bit is found there too. `entry.n` is the order of arrival; `packed` is the canonical form, deflated.
+ * flipped bit is found there too.
+ *
+ * `entry.n` is run x 2^32 + seq: a run is a stretch of one origin's entries as they came to this file, so `n` rises in
+ * order of arrival, tells origin and seq, and needs no index beside it. `waveform.n` and `check_row.n` are the entry's: few
+ * trees are touched by an accept, and most only at their end, since each page written is part of its price.
  */
 export const first: Migration = {
   version: 1,
@@ -17,23 +21,25 @@ export const first: Migration = {
         sum INTEGER NOT NULL
       ) STRICT;
 
-      CREATE TABLE entry (
+      CREATE TABLE run (
         n INTEGER PRIMARY KEY,
         origin_n INTEGER NOT NULL REFERENCES origin (n),
-        seq INTEGER NOT NULL,
+        first_seq INTEGER NOT NULL,
+        sum INTEGER NOT NULL
+      ) STRICT;
+
+      CREATE TABLE entry (
+        n INTEGER PRIMARY KEY,
         kind TEXT NOT NULL,
         hash BLOB NOT NULL,
         length INTEGER NOT NULL,
         packed BLOB NOT NULL
       ) STRICT;
-      CREATE UNIQUE INDEX entry_by_seq ON entry (origin_n, seq);
       CREATE INDEX entry_by_kind ON entry (kind, n) WHERE kind <> 'check';
 
       CREATE TABLE waveform (
         n INTEGER PRIMARY KEY,
-        cycle_id TEXT NOT NULL UNIQUE,
-        hash BLOB NOT NULL,
-        sample_count INTEGER NOT NULL,
+        cycles TEXT NOT NULL,
         bytes BLOB NOT NULL
       ) STRICT;
 
@@ -97,14 +103,7 @@ export const first: Migration = {
 
       CREATE TABLE spindle_status (
         spindle_id TEXT PRIMARY KEY,
-        check_count INTEGER NOT NULL,
-        last_n INTEGER,
-        baseline_n INTEGER,
-        stop_n INTEGER,
-        released_n INTEGER NOT NULL,
-        choices TEXT NOT NULL,
-        recent TEXT NOT NULL,
-        uses TEXT NOT NULL,
+        status TEXT NOT NULL,
         sum INTEGER NOT NULL
       ) STRICT, WITHOUT ROWID;
 

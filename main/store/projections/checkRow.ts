@@ -1,10 +1,36 @@
 import type { Check } from "../../../app/ledger/check.ts";
 import type { Body } from "../../../app/ledger/kinds.ts";
 import { type Db, prepared } from "../db.ts";
-import { putRow, type SealedRow, sealedTables } from "../sealedRow.ts";
-import { addToStatus, dropFromStatus } from "./spindleStatus.ts";
+import { putRow, sealedTables } from "../sealedRow.ts";
+import { addToStatus, dropFromStatus } from "./moveStatus.ts";
 
-export type CheckRecord = SealedRow<"check_row">;
+/** A row of `check_row`. The words in it come from the check's own schema. */
+export type CheckRecord = {
+  readonly n: number;
+  readonly check_id: string;
+  readonly spindle_id: string;
+  readonly measured_at_ms: number;
+  readonly offset_minutes: number;
+  readonly value_n: number | null;
+  readonly standard_n: number | null;
+  readonly expanded_n: number | null;
+  readonly verdict: Check["verdict"];
+  readonly basis: Check["series"]["basis"];
+  readonly cycle_count: number;
+  readonly drop_from_baseline: number | null;
+  readonly drop_from_previous: number | null;
+  readonly gauge_id: string | null;
+  readonly adapter_id: string | null;
+  readonly operator_id: string | null;
+  readonly reason: Check["reason"];
+  readonly source: Check["source"];
+  readonly state: "valid" | "void" | "replaced";
+  readonly ended_by_n: number | null;
+  readonly ended_reason: string | null;
+  readonly remeasure_n: number | null;
+};
+
+const BY_ID = `SELECT ${sealedTables.check_row.join(", ")} FROM check_row WHERE check_id = ?`;
 
 /** A check joins its spindle's history. */
 export function applyCheck(db: Db, body: Check, n: number): void {
@@ -33,9 +59,7 @@ export function applyRemeasureMark(db: Db, body: Body<"remeasureMark">, n: numbe
 
 /** The projection's own row of a check, in whatever state. */
 export function checkRecord(db: Db, checkId: string): CheckRecord | undefined {
-  return prepared<CheckRecord>(db, `SELECT ${sealedTables.check_row.join(", ")} FROM check_row WHERE check_id = ?`).get(
-    checkId,
-  );
+  return prepared<CheckRecord>(db, BY_ID).get(checkId);
 }
 
 function end(db: Db, checkId: string, state: "void" | "replaced", reason: string, n: number): void {
@@ -47,10 +71,10 @@ function end(db: Db, checkId: string, state: "void" | "replaced", reason: string
 
 function rowOf(body: Check, n: number): CheckRecord {
   return {
-    n,
-    check_id: body.checkId,
     spindle_id: body.spindleId,
     measured_at_ms: Date.parse(body.measuredAt),
+    n,
+    check_id: body.checkId,
     offset_minutes: body.offsetMinutes,
     value_n: body.valueN,
     standard_n: body.budget?.standardN ?? null,

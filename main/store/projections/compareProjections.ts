@@ -1,6 +1,8 @@
 import type { Db } from "../db.ts";
 import type { DamageList } from "../ledger/DamageList.ts";
 import { allEntries } from "../ledger/readEntry.ts";
+import { entryCount } from "../ledger/slices.ts";
+import type { Watch } from "../ledger/walkSlices.ts";
 import { openScratch } from "../open.ts";
 import { type SealedTable, sealedTables } from "../sealedRow.ts";
 import { applyEntry } from "./applyEntry.ts";
@@ -14,18 +16,18 @@ export const projections = {
 } as const satisfies Partial<Record<SealedTable, readonly string[]>>;
 
 type Projection = keyof typeof projections;
-type Watch = { readonly progress: (done: number, total: number) => void; readonly goOn: () => void };
-
 /** Makes every projection anew from the ledger, beside the file, and compares: the two must be the same to the last column. */
 export function compareProjections(db: Db, damage: DamageList, watch: Watch): void {
   const scratch = openScratch();
   try {
-    const total = db.prepare<[], number>("SELECT coalesce(max(n), 0) FROM entry").pluck().get() ?? 0;
+    const total = entryCount(db);
+    let done = 0;
     scratch.exec("BEGIN");
     for (const entry of allEntries(db)) {
       watch.goOn();
       applyEntry(scratch, entry, entry.n);
-      watch.progress(entry.n, total);
+      done += 1;
+      watch.progress(done, total);
     }
     scratch.exec("COMMIT");
     for (const table of Object.keys(projections) as Projection[]) compareTable(table, db, scratch, damage, watch.goOn);

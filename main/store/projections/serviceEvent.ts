@@ -2,7 +2,7 @@ import { canonicalJson } from "../../../app/ledger/canonicalJson.ts";
 import type { ServiceEvent } from "../../../app/ledger/register.ts";
 import { type Db, prepared } from "../db.ts";
 import { putRow } from "../sealedRow.ts";
-import { refreshStatus } from "./spindleStatus.ts";
+import { refreshStatus } from "./moveStatus.ts";
 
 /** A later entry with the same id replaces the earlier one, but keeps its place in the order of filing. */
 export function applyServiceEvent(db: Db, body: ServiceEvent, n: number): void {

@@ -1,5 +1,7 @@
 import type { Check, CheckReason } from "../../../app/ledger/check.ts";
 import type { Verdict } from "../../../app/verdict/Judgement.ts";
+import type { CheckRecord } from "../projections/checkRow.ts";
+import type { CheckAt } from "../projections/SpindleStatus.ts";
 
 /** A check as lists show it. */
 export type CheckSummary = {
@@ -30,37 +32,8 @@ export type CheckSummary = {
   readonly place: number;
 };
 
-/** Columns of `check_row` and whether it is its spindle's baseline, for a SELECT that joins both as `c` and `s`. */
-export const summaryColumns = `c.*, c.n = s.baseline_n AS is_baseline`;
-export const summarySource = "check_row c JOIN spindle_status s ON s.spindle_id = c.spindle_id";
-
-/** A row of that SELECT. The words in it were written from the check's own schema. */
-export type SummaryRow = {
-  n: number;
-  check_id: string;
-  spindle_id: string;
-  measured_at_ms: number;
-  offset_minutes: number;
-  value_n: number | null;
-  standard_n: number | null;
-  expanded_n: number | null;
-  verdict: Verdict;
-  basis: CheckSummary["basis"];
-  cycle_count: number;
-  drop_from_baseline: number | null;
-  drop_from_previous: number | null;
-  gauge_id: string | null;
-  adapter_id: string | null;
-  operator_id: string | null;
-  reason: CheckReason;
-  source: Check["source"];
-  state: "valid" | "void" | "replaced";
-  ended_reason: string | null;
-  remeasure_n: number | null;
-  is_baseline: 0 | 1 | null;
-};
-
-export function toSummary(row: SummaryRow): CheckSummary {
+/** @param baseline  where the spindle's baseline stands, from its status */
+export function toSummary(row: CheckRecord, baseline: CheckAt | null): CheckSummary {
   return {
     checkId: row.check_id,
     spindleId: row.spindle_id,
@@ -79,7 +52,7 @@ export function toSummary(row: SummaryRow): CheckSummary {
     operatorId: row.operator_id ?? undefined,
     reason: row.reason,
     source: row.source,
-    isBaseline: row.is_baseline === 1,
+    isBaseline: row.n === baseline?.[1],
     voided: row.state === "valid" ? undefined : { reason: row.ended_reason ?? "", how: row.state },
     remeasure: row.remeasure_n !== null,
     place: row.n,

@@ -1,7 +1,9 @@
 import type { Check } from "../../../app/ledger/check.ts";
 import { type Db, prepared } from "../db.ts";
 import { readEntry } from "../ledger/readEntry.ts";
-import { type CheckSummary, type SummaryRow, summaryColumns, summarySource, toSummary } from "./checkSummary.ts";
+import { type CheckRecord, checkRecord } from "../projections/checkRow.ts";
+import { type CheckAt, readStatus } from "../projections/SpindleStatus.ts";
+import { type CheckSummary, toSummary } from "./checkSummary.ts";
 
 /** Where a page of checks goes on: the last one of the page before. */
 export type PageMark = Pick<CheckSummary, "measuredAtMs" | "place">;
@@ -19,27 +21,25 @@ export type FiledCheck = {
 
 /** A spindle's checks, newest first, voided ones among them, one page at a time. */
 export function checkPage(db: Db, spindleId: string, limit: number, after?: PageMark): CheckSummary[] {
-  const rows = prepared<SummaryRow>(
+  const { baseline } = readStatus(db, spindleId);
+  const rows = prepared<CheckRecord>(
     db,
-    `SELECT ${summaryColumns} FROM ${summarySource}
-     WHERE c.spindle_id = ? AND (c.measured_at_ms, c.n) < (?, ?)
-     ORDER BY c.measured_at_ms DESC, c.n DESC LIMIT ?`,
+    `SELECT * FROM check_row WHERE spindle_id = ? AND (measured_at_ms, n) < (?, ?)
+     ORDER BY measured_at_ms DESC, n DESC LIMIT ?`,
   ).all(spindleId, after?.measuredAtMs ?? Number.MAX_SAFE_INTEGER, after?.place ?? 0, limit);
-  return rows.map(toSummary);
+  return rows.map((row) => toSummary(row, baseline));
 }
 
 /** One check as lists show it. */
 export function checkSummary(db: Db, checkId: string): CheckSummary | undefined {
-  const row = prepared<SummaryRow>(db, `SELECT ${summaryColumns} FROM ${summarySource} WHERE c.check_id = ?`).get(
-    checkId,
-  );
-  return row && toSummary(row);
+  const row = checkRecord(db, checkId);
+  return row && toSummary(row, readStatus(db, row.spindle_id).baseline);
 }
 
-/** The same by place in this file. */
-export function checkSummaryAt(db: Db, place: number): CheckSummary | undefined {
-  const row = prepared<SummaryRow>(db, `SELECT ${summaryColumns} FROM ${summarySource} WHERE c.n = ?`).get(place);
-  return row && toSummary(row);
+/** The check that a spindle's status points at. */
+export function checkSummaryAt(db: Db, [, n]: CheckAt, baseline: CheckAt | null): CheckSummary | undefined {
+  const row = prepared<CheckRecord>(db, "SELECT * FROM check_row WHERE n = ?").get(n);
+  return row && toSummary(row, baseline);
 }
 
 /** The whole check as it was filed. */
@@ -54,8 +54,6 @@ export function readCheck(db: Db, checkId: string): FiledCheck | undefined {
 
 /** The last check of a spindle that counts, by time of measuring: what a new one is compared with. */
 export function lastCheck(db: Db, spindleId: string): CheckSummary | undefined {
-  const place = prepared<number | null>(db, "SELECT last_n FROM spindle_status WHERE spindle_id = ?")
-    .pluck()
-    .get(spindleId);
-  return place == null ? undefined : checkSummaryAt(db, place);
+  const { last, baseline } = readStatus(db, spindleId);
+  return last === null ? undefined : checkSummaryAt(db, last, baseline);
 }

@@ -1,6 +1,6 @@
 import type { Gauge } from "../../../app/ledger/register.ts";
 import type { Db } from "../db.ts";
-import { allStatus } from "../projections/spindleStatus.ts";
+import { allStatus } from "../projections/SpindleStatus.ts";
 import { registered, registeredOne } from "./register.ts";
 
 /** All gauges, retired ones too. */
@@ -10,7 +10,7 @@ export const readGauge = (db: Db, gaugeId: string): Gauge | undefined => registe
 /** How many checks that count were made with each gauge and each adapter, by id. Looks at spindles, not at checks. */
 export function checkCountsByTool(db: Db): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
-  for (const { uses } of allStatus(db)) {
+  for (const { uses } of allStatus(db).values()) {
     for (const [id, n] of Object.entries(uses)) counts.set(id, (counts.get(id) ?? 0) + n);
   }
   return counts;

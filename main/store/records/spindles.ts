@@ -1,6 +1,6 @@
 import type { Spindle, Works } from "../../../app/ledger/register.ts";
 import type { Db } from "../db.ts";
-import { allStatus, readStatus, type SpindleStatus } from "../projections/spindleStatus.ts";
+import { allStatus, type CheckAt, readStatus, type SpindleStatus } from "../projections/SpindleStatus.ts";
 import type { CheckSummary } from "./checkSummary.ts";
 import { checkSummaryAt } from "./checks.ts";
 import { dueOn } from "./dueOn.ts";
@@ -18,8 +18,8 @@ export type SpindleStanding = {
   readonly dropFromBaseline: number | undefined;
   /** A verdict `stop` that nobody has released, since the check that first gave it. */
   readonly stop: { readonly checkId: string; readonly sinceMs: number } | undefined;
-  /** Up to 24 last values, oldest first. */
-  readonly recent: readonly { readonly measuredAtMs: number; readonly valueN: number }[];
+  /** Up to 24 last values, oldest first, to a tenth of a newton: for a small picture of the course. */
+  readonly recent: readonly { readonly valueN: number }[];
   /** Plain date in the works' time zone; undefined: never measured, or no interval is set. */
   readonly dueOn: string | undefined;
 };
@@ -27,7 +27,7 @@ export type SpindleStanding = {
 /** All spindles, retired ones too, by id. The work grows with the spindles, not with their checks. */
 export function spindleList(db: Db): SpindleStanding[] {
   const works = readWorks(db);
-  const status = new Map(allStatus(db).map((s) => [s.spindle_id, s]));
+  const status = allStatus(db);
   return registered(db, "spindle").map((spindle) => standing(db, spindle, works, status.get(spindle.spindleId)));
 }
 
@@ -42,18 +42,19 @@ function standing(
   works: Works | undefined,
   status: SpindleStatus | undefined,
 ): SpindleStanding {
-  const at = (place: number | null | undefined) => (place == null ? undefined : checkSummaryAt(db, place));
-  const last = at(status?.last_n);
-  const baseline = at(status?.baseline_n);
-  const stop = at(status?.stop_n);
+  const at = (check: CheckAt | null | undefined) =>
+    check == null ? undefined : checkSummaryAt(db, check, status?.baseline ?? null);
+  const last = at(status?.last);
+  const baseline = at(status?.baseline);
+  const stop = at(status?.stop);
   return {
     spindle,
-    checkCount: status?.check_count ?? 0,
+    checkCount: status?.checkCount ?? 0,
     last,
     baseline,
     dropFromBaseline: dropBetween(baseline?.valueN, last?.valueN),
     stop: stop && { checkId: stop.checkId, sinceMs: stop.measuredAtMs },
-    recent: (status?.recent ?? []).map(([measuredAtMs, valueN]) => ({ measuredAtMs, valueN })),
+    recent: (status?.recent ?? []).map((valueN) => ({ valueN })),
     dueOn: dueOn(last, spindle.intervalDays ?? works?.intervalDays, works?.timeZone),
   };
 }

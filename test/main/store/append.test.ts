@@ -5,7 +5,7 @@ import { GENESIS } from "../../../app/ledger/entry.ts";
 import { readEntry } from "../../../main/store/ledger/readEntry.ts";
 import { checkPage, readCheck } from "../../../main/store/records/checks.ts";
 import { spindleList } from "../../../main/store/records/spindles.ts";
-import { readWaveform } from "../../../main/store/records/waveforms.ts";
+import { cyclesWithWaveform, readWaveform } from "../../../main/store/records/waveforms.ts";
 import { decodeWaveform, encodeWaveformNow } from "../../../main/store/waveform.ts";
 import { aCheck, idOf } from "../../support/aCheck.ts";
 import { aSpindle, stillClock, storeInTemp } from "../../support/storeInTemp.ts";
@@ -97,8 +97,9 @@ describe("append", () => {
       time: { startS: 1.25, stepS: 0.01 },
     });
     body.cycles[0]!.waveformHash = waveform.hash;
-    store.append([{ kind: "check", body }], { waveforms: [waveform] });
-    const kept = readWaveform(store.db, waveform.cycleId);
+    const [filed] = store.append([{ kind: "check", body }], { waveforms: [waveform] });
+    expect(cyclesWithWaveform(store.db, filed!.n)).toEqual([waveform.cycleId]);
+    const kept = readWaveform(store.db, filed!.n, waveform.cycleId);
     expect(kept).toEqual(waveform);
     expect(decodeWaveform(kept!.bytes)).toEqual({ fromIndex: 12, forceN, time: { startS: 1.25, stepS: 0.01 } });
   });

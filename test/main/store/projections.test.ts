@@ -220,13 +220,13 @@ describe("projections", () => {
   it("show a changed, a lost and a strange row when compared", () => {
     const store = storeInTemp();
     store.append([{ kind: "spindle", body: aSpindle() }, check(1, 10), check(2, 20), check(3, 30)]);
-    store.db.exec("UPDATE check_row SET value_n = value_n + 1 WHERE n = 2");
-    store.db.exec("DELETE FROM check_row WHERE n = 3");
+    store.db.exec(`UPDATE check_row SET value_n = value_n + 1 WHERE check_id = '${checkId(1)}'`);
+    store.db.exec(`DELETE FROM check_row WHERE check_id = '${checkId(2)}'`);
     store.db.exec("INSERT INTO register SELECT kind, 'zz', n, body, sum FROM register");
     expect(differences(store)).toEqual([
       "register spindle zz: the ledger has no such record",
-      "check_row 2: not what the ledger says",
-      "check_row 3: the ledger has it, the table does not",
+      expect.stringMatching(/^check_row .*: not what the ledger says$/),
+      expect.stringMatching(/^check_row .*: the ledger has it, the table does not$/),
     ]);
     rebuildProjections(store);
     expect(differences(store)).toEqual([]);
