@@ -15,6 +15,7 @@ import type { Store } from "../store/Store.ts";
 import { encodeWaveform } from "../store/waveform.ts";
 import { learnView, tailLines } from "./learnViews.ts";
 import { linkView, liveView, readingsBatch } from "./liveViews.ts";
+import { nominalRate } from "./nominalRate.ts";
 import { packable } from "./packable.ts";
 import type { Series } from "./Series.ts";
 import type { SettingSearch } from "./SettingSearch.ts";
@@ -202,7 +203,7 @@ export class Bench {
     const { hub, store } = this.#deps;
     const gaugeId = session.settings.gaugeId ?? this.#series.state.tag.gaugeId;
     const capacityN = gaugeId === undefined ? undefined : readGauge(store.db, gaugeId)?.capacityN;
-    const rateHz = pattern.rateHz ?? session.status().counters.lineRateHz;
+    const rateHz = pattern.rateHz ?? nominalRate(session.status().counters.lineRateHz);
     if (session.status().pattern === undefined) {
       session.setPattern(pattern, rateHz, capacityN);
     } else {
@@ -235,12 +236,14 @@ export class Bench {
         this.#listen();
         return;
       }
-      const open = learned.undecided.filter((q) => q.field !== "rate" || learned.pattern.rateHz === undefined);
-      if (open.some((q) => q.field !== "rate")) {
+      if (learned.undecided.some((q) => q.field !== "rate")) {
         this.#deps.hub.say("link.changed", this.linkView()); // the page asks `link.learn` for the questions
         return;
       }
-      this.#readWith(learned.pattern, undefined, undefined).catch((cause) => this.#deps.log.error("learning", cause));
+      // The rate is no guess here: it was measured while listening.
+      const proposed = Number(learned.undecided.find((q) => q.field === "rate")?.proposal);
+      const rateHz = learned.pattern.rateHz ?? nominalRate(proposed);
+      this.#readWith({ ...learned.pattern, rateHz }, undefined, undefined).catch((cause) => this.#deps.log.error("learning", cause));
     });
   }
 }

@@ -31,7 +31,7 @@ export function linkView(session: Session | undefined, patternName: string | und
     gaugeId: session.settings.gaugeId,
     patternName,
     unit,
-    rateHz: rateHz ?? lineRateHz,
+    rateHz: rateHz ?? (lineRateHz || undefined), // 0: no line has come yet
     resolutionN,
     counters: { bytes, lines, readings, rejected, byReason },
     problem,
