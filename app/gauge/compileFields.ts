@@ -89,7 +89,7 @@ function stepOf(field: PatternField): Step {
     case "control":
       return { ...blank, op: op.byte, byte: controlCode(field.name as ControlName) };
     case "blanks":
-      return { ...blank, op: op.blanks, least: field.least, most: field.most, byte: field.tabs ? 0x09 : 0x20 };
+      return { ...blank, op: op.blanks, least: field.least, most: field.most };
     case "status":
       return { ...blank, op: op.status, words: wordsOf(field.words), optional: field.optional };
     case "force":

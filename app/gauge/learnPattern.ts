@@ -84,7 +84,7 @@ export function learnPattern(bytes: Uint8Array, hints: LearnHints = {}): LearnRe
     main.form,
     pattern,
     hints,
-    main.checkUnknown,
+    main.check,
     decoded.every((line) => line.state !== "live"),
   );
   const sure = undecided.some((open) => open.field === "force") ? 0.6 : 1;

@@ -46,7 +46,7 @@ const field = z.discriminatedUnion("field", [
   z.strictObject({ field: z.literal("text"), text: printable.max(40) }),
   /** One control character by its name in ECMA-6. */
   z.strictObject({ field: z.literal("control"), name: z.enum(controlNames) }),
-  z.strictObject({ field: z.literal("blanks"), least: count, most: count, tabs: z.boolean().default(false) }),
+  z.strictObject({ field: z.literal("blanks"), least: count, most: count }),
   /** One of these words; `optional`: or none. */
   z.strictObject({
     field: z.literal("status"),

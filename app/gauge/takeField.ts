@@ -28,7 +28,7 @@ export function skipBlanks(line: Uint8Array, at: number, to: number): number {
 
 export function takeBlanks(step: Step, line: Uint8Array, at: number, to: number): number {
   let p = at;
-  while (p < to && (line[p] === BLANK || line[p] === step.byte)) p += 1;
+  while (p < to && line[p] === BLANK) p += 1;
   return p - at >= step.least && p - at <= step.most ? p : -1;
 }
 

@@ -1,6 +1,6 @@
 import { controlNames } from "../controlCharacters.ts";
 import type { PatternField } from "../linePattern.ts";
-import type { FoundChecksum } from "./findChecksum.ts";
+import type { FoundChecksum } from "./checksumTrials.ts";
 
 /** A field and the border of tokens it begins at: a checksum's span is told by them. */
 export type Piece = { readonly field: PatternField; readonly border: number };

@@ -12,14 +12,11 @@ export function blanksField(cluster: Cluster, index: number): PatternField[] {
   const least = Math.min(...seen);
   const most = Math.max(...seen);
   if (seen.length === 0 || most === 0) return [];
-  const tabs = cluster.rows.some((row) =>
-    blanksOf(row.body, row.tokens[index - 1]?.end ?? 0, row.tokens[index]?.at).includes("\t"),
-  );
   const room = paddedNumber(cluster, index);
-  if (room !== undefined) return [{ field: "blanks", least: index === 0 ? 0 : 1, most: room - 1, tabs }];
-  if (least === most && !tabs) return [{ field: "text", text: " ".repeat(least) }];
+  if (room !== undefined) return [{ field: "blanks", least: index === 0 ? 0 : 1, most: room - 1 }];
+  if (least === most) return [{ field: "text", text: " ".repeat(least) }];
   const fixed = least === most;
-  return [{ field: "blanks", least: fixed ? least : Math.min(1, least), most: fixed ? most : most + 2, tabs }];
+  return [{ field: "blanks", least: fixed ? least : Math.min(1, least), most: fixed ? most : most + 2 }];
 }
 
 /** The places a number takes with its padding, when it always ends in the same column and has more than a separator before it. */
@@ -31,5 +28,3 @@ function paddedNumber({ rows }: Cluster, index: number): number | undefined {
   );
   return room !== undefined && rows.some((row) => blanksBefore(row, index) >= 2) ? room : undefined;
 }
-
-const blanksOf = (body: string, from: number, to: number | undefined) => body.slice(from, to);

@@ -38,7 +38,11 @@ export function chooseForce(columns: readonly Column[], rows: readonly Row[]): C
     const found = progressOfColumn(column, rows);
     if (found !== undefined) progress.set(column, found);
   }
-  const candidates = numbers.map((column) => candidateOf(column, columns)).filter((c) => c !== undefined);
+  // A counter or a clock owns no unit: in "17 kN 12.34" it is the next number's.
+  const owners = numbers.filter((column) => !progress.has(column));
+  const candidates = (owners.length > 0 ? owners : numbers)
+    .map((column) => candidateOf(column, columns, progress))
+    .filter((c) => c !== undefined);
   const torque = candidates.filter((c) => c.kind === "torque");
   const named = candidates.filter((c) => c.kind === "force" || c.kind === "mass");
   if (named.length === 0 && torque.length > 0) {
@@ -66,7 +70,11 @@ export function chooseForce(columns: readonly Column[], rows: readonly Row[]): C
 }
 
 /** A number with its unit, behind it or before it; undefined for what a foreign unit or a per cent sign marks. */
-function candidateOf(column: Column, columns: readonly Column[]): Candidate | undefined {
+function candidateOf(
+  column: Column,
+  columns: readonly Column[],
+  progress: ReadonlyMap<Column, Progress>,
+): Candidate | undefined {
   const next = columns[column.index + 1];
   const previous = columns[column.index - 1];
   if (next?.kind === "mark" && next.constant === "%") return undefined;
@@ -81,7 +89,8 @@ function candidateOf(column: Column, columns: readonly Column[]): Candidate | un
   }
   const ahead = unitOf(previous);
   // The unit of the number before this one is not this one's.
-  if (ahead !== undefined && columns[column.index - 2]?.kind !== "number")
+  const owner = columns[column.index - 2];
+  if (ahead !== undefined && (owner?.kind !== "number" || progress.has(owner)))
     return { column, unit: previous, kind: ahead.kind };
   return { column, unit: undefined, kind: undefined };
 }
@@ -118,8 +127,7 @@ function fromBare(
   const free = columns.filter((column) => !progress.has(column));
   const pool = free.length > 0 ? free : columns;
   if (pool.length === 0) return undefined;
-  const moving = pool.filter((column) => column.constant === undefined);
-  const open = (moving.length > 0 ? moving : pool).filter((c) => !(labelled(c) && bare.length > 1));
+  const open = pool.filter((c) => !(labelled(c) && bare.length > 1));
   const live = open.filter((column) => !open.some((other) => isMaximumOf(column, other)));
   const ranked = [...(live.length > 0 ? live : open.length > 0 ? open : pool)].sort((a, b) => weight(b) - weight(a));
   const force = ranked[0]!;
@@ -133,23 +141,27 @@ function fromBare(
 function weight(column: Column): number {
   const numbers = column.tokens.map((token) => token.number!);
   const share = (test: (i: number) => boolean) => numbers.filter((_, i) => test(i)).length / numbers.length;
-  const different = Math.min(20, new Set(valuesOf(column)).size);
+  const different = Math.min(30, new Set(valuesOf(column)).size);
   return different + 20 * share((i) => numbers[i]!.decimals !== "") + 20 * share((i) => numbers[i]!.sign !== "");
 }
 
-/** Whether `column` is the running maximum of `live`: never below it, and never rising without it. */
+/** Whether `column` is the running maximum of `live`: never below it, and rising only to meet it. */
 export function isMaximumOf(column: Column, live: Column): boolean {
   if (column === live || column.kind !== "number" || live.kind !== "number") return false;
   const top = valuesOf(column);
   const now = valuesOf(live);
   let holds = 0;
   let ahead = 0;
+  let rises = 0;
+  let met = 0;
   for (let i = 1; i < top.length; i += 1) {
     const running = Math.max(top[i - 1]!, now[i]!);
     if (top[i]! >= now[i]! && (top[i] === running || top[i] === now[i])) holds += 1;
     if (top[i]! > now[i]!) ahead += 1;
+    if (top[i]! > top[i - 1]!) rises += 1;
+    if (top[i]! > top[i - 1]! && top[i] === now[i]) met += 1;
   }
-  return top.length > 2 && ahead > 0 && holds >= 0.8 * (top.length - 1);
+  return top.length > 2 && ahead > 0 && holds >= 0.8 * (top.length - 1) && met >= 0.6 * rises;
 }
 
 const sameForm = (a: Column, b: Column) => a.mark === b.mark;

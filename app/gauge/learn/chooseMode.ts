@@ -28,15 +28,15 @@ function groups(texts: readonly string[], mark: "," | "." | "'"): boolean {
   let plain = 0;
   let wrong = 0;
   for (const text of texts) {
-    for (const [token] of text.matchAll(/[.,]?\d(?:[\d.,']*\d)?/g)) {
-      if (!token.includes(mark)) {
-        if (small.test(token)) plain += 1;
-        else wrong += token.length > 3 ? 1 : 0;
-      } else if (good.test(token)) grouped += 1;
-      else wrong += 1;
-    }
+    const tokens = Array.from(text.matchAll(/[.,]?\d(?:[\d.,']*\d)?/g), (found) => found[0]);
+    const marked = tokens.filter((token) => token.includes(mark));
+    grouped += marked.filter((token) => good.test(token)).length;
+    wrong += marked.filter((token) => !good.test(token)).length;
+    // Lines without the mark show that smaller numbers go without; a counter beside it in the same line does not.
+    if (marked.length === 0 && tokens.some((token) => small.test(token))) plain += 1;
+    if (marked.length === 0 && tokens.every((token) => token.length > 3 && !small.test(token))) wrong += 1;
   }
-  return grouped > 0 && plain > 0 && wrong <= 0.05 * (grouped + plain);
+  return grouped > 0 && plain >= 0.02 * texts.length && wrong <= 0.05 * (grouped + plain);
 }
 
 /** Whether a comma between digits is a decimal comma: it stands nowhere else, its decimals are of one length. */

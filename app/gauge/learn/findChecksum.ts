@@ -1,23 +1,8 @@
-import { type ChecksumMethod, checksumOf } from "../checksums.ts";
-import { bytesOf } from "../compileFields.ts";
-import type { PatternField } from "../linePattern.ts";
+import type { ChecksumMethod } from "../checksums.ts";
+import { agreement, type FoundChecksum, trialsOf } from "./checksumTrials.ts";
 import { type Cluster, clustersOf, type LineTail, mainCluster, type Row, rowsOf } from "./rows.ts";
 import type { SampleLine } from "./sampleLines.ts";
 import type { Token } from "./tokens.ts";
-
-type CheckField = Extract<PatternField, { field: "checksum" }>;
-
-/**
- * A checksum that was found to hold. Its span runs between two borders of the line's tokens: border 2k is where the
- * blanks before token k begin, 2k + 1 where the token does.
- */
-export type FoundChecksum = {
-  readonly method: ChecksumMethod;
-  readonly as: CheckField["as"];
-  readonly complement: boolean;
-  readonly from: number;
-  readonly to: number;
-};
 
 const forms = [
   { as: "HEX", tail: 2, pattern: /^[0-9A-F]{2}$/, base: 16, chance: 256, methods: ["xor", "sum256", "negativeSum256"] },
@@ -40,20 +25,24 @@ const forms = [
   },
 ] as const;
 
-/** Lines looked at, and different ones tried: enough for certainty, few enough to stay quick. */
+/** Lines looked at. */
 const lineLimit = 2000;
-const trialLimit = 240;
+
+export type ChecksumFinding = { readonly ending: LineTail; readonly found: FoundChecksum; readonly sure: boolean };
 
 /**
  * Looks for a checksum at the end of the lines, over every span between borders of tokens. It is found when most
- * lines fulfil it and that many different ones could not by chance, the number of tries counted.
+ * lines fulfil it and that many different ones could not by chance, the number of tries counted. Where the sample
+ * has too few different lines, hexadecimal digits behind a mark that fit the whole line are taken for one; not for sure,
+ * where all lines were the same.
  */
 export function findChecksum(
   lines: readonly SampleLine[],
   split: (line: string) => Token[],
   suffix: string,
-): { ending: LineTail; found: FoundChecksum } | undefined {
+): ChecksumFinding | undefined {
   const some = lines.slice(0, lineLimit);
+  let likely: ChecksumFinding | undefined;
   for (const form of forms) {
     const ending = { tail: form.tail, suffix };
     const fitting = some.filter(({ text }) => {
@@ -62,8 +51,34 @@ export function findChecksum(
     });
     if (fitting.length < 0.75 * some.length) continue;
     const cluster = mainCluster(clustersOf(rowsOf(fitting, split, ending)));
-    const found = cluster === undefined ? undefined : testForm(form, form.methods, cluster.rows);
-    if (found !== undefined) return { ending, found };
+    if (cluster === undefined) continue;
+    const found = testForm(form, form.methods, cluster.rows);
+    if (found !== undefined) return { ending, found, sure: true };
+    const natural = form.base === 16 && form.tail === 2 ? testNatural(form, cluster.rows) : undefined;
+    if (natural !== undefined) likely ??= { ending, ...natural };
+  }
+  return likely;
+}
+
+/** Tries the whole line, with and without its start byte and the mark before the check. */
+function testNatural(
+  form: (typeof forms)[number],
+  all: readonly Row[],
+): { found: FoundChecksum; sure: boolean } | undefined {
+  const rows = all.filter((row) => form.pattern.test(row.tail) && /[^0-9A-Za-z]$/.test(row.body));
+  if (rows.length < 0.75 * all.length) return undefined;
+  const trials = trialsOf(rows, form.base);
+  const last = trials[0]!.borders.length - 1;
+  const least = 0.7 * trials.reduce((sum, trial) => sum + trial.weight, 0);
+  const starts = /^\p{Cc}/u.test(rows[0]!.body) ? [0, 2] : [0];
+  for (const method of form.methods) {
+    for (const from of starts) {
+      for (const to of [last, last - 3]) {
+        const found = { method, as: form.as, complement: false, from, to };
+        for (const needed of [2, 1])
+          if (agreement(found, trials, least, needed) > 0) return { found, sure: needed === 2 };
+      }
+    }
   }
   return undefined;
 }
@@ -73,14 +88,6 @@ export function sameChecksum(cluster: Cluster, wanted: FoundChecksum): FoundChec
   const form = forms.find((f) => f.as === wanted.as)!;
   return testForm(form, [wanted.method], cluster.rows);
 }
-
-/** A line under test; lines that came several times weigh as much, for a damaged one never comes twice. */
-type Trial = {
-  readonly bytes: Uint8Array;
-  readonly borders: readonly number[];
-  readonly wanted: number;
-  weight: number;
-};
 
 function testForm(
   form: (typeof forms)[number],
@@ -113,45 +120,4 @@ function testForm(
     }
   }
   return best;
-}
-
-/** Weight of the lines that fulfil a checksum; 0 as soon as it cannot pass `least`, or with fewer different ones than needed. */
-function agreement(check: FoundChecksum, trials: readonly Trial[], least: number, needed: number): number {
-  let open = trials.reduce((sum, trial) => sum + trial.weight, 0);
-  let weight = 0;
-  let different = 0;
-  for (const { bytes, borders, wanted, weight: own } of trials) {
-    if (weight + open <= least) return 0;
-    open -= own;
-    const value = checksumOf(check.method, bytes, borders[check.from]!, borders[check.to]!);
-    if ((check.complement ? (10 - value) % 10 : value) !== wanted) continue;
-    weight += own;
-    different += 1;
-  }
-  return different >= needed ? weight : 0;
-}
-
-/** The different lines, those that came most often first. */
-function trialsOf(rows: readonly Row[], base: number): Trial[] {
-  const byText = new Map<string, Trial>();
-  for (const row of rows) {
-    const known = byText.get(row.body + row.tail);
-    if (known !== undefined) known.weight += 1;
-    else {
-      const wanted = Number.parseInt(row.tail, base);
-      byText.set(row.body + row.tail, { bytes: bytesOf(row.body), borders: bordersOf(row), wanted, weight: 1 });
-    }
-  }
-  return [...byText.values()].sort((a, b) => b.weight - a.weight).slice(0, trialLimit);
-}
-
-function bordersOf(row: Row): number[] {
-  const borders: number[] = [];
-  let end = 0;
-  for (const token of row.tokens) {
-    borders.push(end, token.at);
-    end = token.end;
-  }
-  borders.push(end, row.body.length);
-  return borders;
 }

@@ -140,10 +140,12 @@ function padding(column: NumberColumn): Room {
   if (filledTo !== undefined) return { ...noRoom, width: filledTo };
   const bare = numbers.map((number, i) => lengths[i]! - (number.sign === "" ? 0 : 1) - number.gap);
   const right = widthOf(
+    column,
     bare,
     lengths.map((length, i) => length + before[i]!),
   );
   const left = widthOf(
+    column,
     bare,
     lengths.map((length, i) => length + after[i]!),
   );
@@ -155,11 +157,12 @@ function padding(column: NumberColumn): Room {
   return oneLength(column, right);
 }
 
-/** The total that numbers of every length come to with their blanks; undefined where they differ. */
-function widthOf(bare: readonly number[], totals: readonly number[]): number | undefined {
-  const own = [...established(bare).keys()].map((length) =>
+/** The total that numbers of every length, with a sign and without, come to with their blanks; undefined where they differ. */
+function widthOf({ numbers }: NumberColumn, bare: readonly number[], totals: readonly number[]): number | undefined {
+  const kinds = numbers.map((number, i) => `${bare[i]} ${number.sign !== ""}`);
+  const own = [...established(kinds).keys()].map((kind) =>
     shared(
-      totals.filter((_, i) => bare[i] === length),
+      totals.filter((_, i) => kinds[i] === kind),
       0.7,
     ),
   );

@@ -16,7 +16,8 @@ export type MainForm = {
   readonly cluster: Cluster;
   readonly context: FormContext;
   readonly ending: LineTail;
-  readonly checkUnknown: boolean;
+  /** Whether the end of the lines is understood: by no known rule, by one that too few lines prove, or as it stands. */
+  readonly check: "unknown" | "unsure" | "settled";
 };
 
 /** Learns how most lines of the sample are written. */
@@ -45,7 +46,14 @@ export function mainForm(sample: Sample, hints: LearnHints): MainForm | Torque |
     massMeansForce: unitOf(form.choice.unit)?.kind === "mass" && hints.unit !== undefined,
     ...rateOf(form, hints),
   });
-  return { pattern, form, cluster, context, ending, checkUnknown: blindTail > 0 };
+  return {
+    pattern,
+    form,
+    cluster,
+    context,
+    ending,
+    check: blindTail > 0 ? "unknown" : checked?.sure === false ? "unsure" : "settled",
+  };
 }
 
 /** A pattern with its open questions answered by what is likely, to decode the sample by before they are. */

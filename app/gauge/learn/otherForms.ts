@@ -1,8 +1,9 @@
 import type { LinePattern } from "../linePattern.ts";
 import { buildAside, buildForm, type FormContext } from "./buildForm.ts";
+import type { FoundChecksum } from "./checksumTrials.ts";
 import { columnsOf } from "./columns.ts";
 import { established } from "./established.ts";
-import { type FoundChecksum, sameChecksum } from "./findChecksum.ts";
+import { sameChecksum } from "./findChecksum.ts";
 import { typicalStep } from "./progress.ts";
 import type { Cluster, Row } from "./rows.ts";
 import { meaningOf } from "./vocabulary.ts";

@@ -26,14 +26,10 @@ export function progressOf(column: readonly number[], orders: readonly number[])
   return steadyClock(steps, whole) ?? coarseClock(column, orders, steps);
 }
 
-/** Whether a column of whole numbers counts up line by line, whatever it counts. */
+/** Whether a column of whole numbers counts up with every line, whatever it counts. */
 export function isSteady(column: readonly number[]): boolean {
-  return (
-    progressOf(
-      column,
-      column.map((_, i) => i),
-    ) !== undefined
-  );
+  const places = column.map((_, i) => i);
+  return progressOf(column, places)?.coarse === false;
 }
 
 function steadyClock(steps: readonly number[], whole: boolean): Progress | undefined {
@@ -55,13 +51,22 @@ function coarseClock(
   const up = steps.filter((step) => step > 0).sort((a, b) => a - b);
   if (still < 0.3 * steps.length || up.length < 3 || still + up.length < 0.93 * steps.length) return undefined;
   const middle = up[up.length >> 1]!;
-  if (up.filter((step) => Math.abs(step - middle) <= 1e-6 * middle).length < 0.8 * up.length) return undefined;
-  // From the first change to the last, whole steps only; a damaged value makes another step and is passed over.
+  // A damaged value makes another step and is passed over.
   const changes = column.flatMap((value, i) =>
     Math.abs(value - (column[i - 1] ?? value) - middle) <= 1e-6 * middle ? [i] : [],
   );
+  if (changes.length < 0.8 * up.length || !isEven(changes, column.length)) return undefined;
   const lines = (orders[changes.at(-1)!]! - orders[changes[0]!]!) / typicalStep(orders);
-  return lines > 0 ? { kind: "clock", step: ((changes.length - 1) * middle) / lines, coarse: true } : undefined;
+  return { kind: "clock", step: ((changes.length - 1) * middle) / lines, coarse: true };
+}
+
+/** A clock steps all the time at even distances; a force rises at once and then stands. */
+function isEven(changes: readonly number[], length: number): boolean {
+  const gaps = changes.slice(1).map((at, i) => at - changes[i]!);
+  const usual = [...gaps].sort((a, b) => a - b)[gaps.length >> 1]!;
+  const even = gaps.filter((gap) => Math.abs(gap - usual) <= Math.max(1, 0.25 * usual)).length;
+  const covered = changes[0]! <= 2.5 * usual + 1 && length - changes.at(-1)! <= 2.5 * usual + 1;
+  return usual >= 1 && even >= 0.7 * gaps.length && covered;
 }
 
 /** The usual distance between lines of one form: two where each is preceded by an echo. */

@@ -2,28 +2,35 @@ import type { LearnHints, OpenQuestion } from "../learnPattern.ts";
 import type { LinePattern } from "../linePattern.ts";
 import type { LearnedForm } from "./buildForm.ts";
 import { unitOf } from "./columns.ts";
+import type { MainForm } from "./mainForm.ts";
 
 /** What the sample could not tell, one plain question each. */
 export function questionsOf(
   form: LearnedForm,
   pattern: LinePattern,
   hints: LearnHints,
-  checkUnknown: boolean,
+  check: MainForm["check"],
   neverLive: boolean,
 ): OpenQuestion[] {
   const questions: OpenQuestion[] = [...unitQuestion(form, hints), ...forceQuestion(form), ...form.questions];
-  if (checkUnknown) {
-    questions.push({
-      field: "checksum",
-      question:
-        "The lines end in what looks like a check, by no rule known here: go on without it? Damaged lines may then be read.",
-      proposal: "without it",
-    });
-  }
+  if (check !== "settled") questions.push({ field: "checksum", ...checkQuestions[check] });
   // A gauge that only ever sends its held maximum has no course in time to be measured.
   if (pattern.rateHz === undefined && !hasStamps(pattern) && !neverLive) questions.push(rateQuestion(form, hints));
   return questions;
 }
+
+const checkQuestions = {
+  unknown: {
+    question:
+      "The lines end in what looks like a check, by no rule known here: go on without it? Damaged lines may then be read.",
+    proposal: "without it",
+  },
+  unsure: {
+    question:
+      "The lines end in what looks like a check, but all of them are the same: load the gauge a little, and learn again to be sure.",
+    proposal: "a check",
+  },
+} as const;
 
 function unitQuestion({ choice }: LearnedForm, hints: LearnHints): OpenQuestion[] {
   if (hints.unit !== undefined) return [];

@@ -41,7 +41,7 @@ export function tokenizer(mode: NumberMode): (line: string) => Token[] {
   const pattern = new RegExp(
     `(?<clock>(?<!\\d)\\d{1,2}:[0-5]\\d(?::[0-5]\\d(?:[.,]\\d+)?)?(?![\\d:]))|` +
       `(?<date>(?<!\\d)(?:\\d{4}([-./])\\d\\d\\3\\d\\d(?!\\d)|\\d\\d([-./])\\d\\d\\4(?:\\d{4}|\\d\\d)(?!\\d)))|` +
-      `(?<number>(?:(?<!\\d)[+-] *)?${figure}(?:[+-](?![\\d+.,-]))?)|(?<word>${word})|(?<run>[-.]{2,}|(?<same>[_*?#=])\\k<same>+)|(?<mark>[^ \\t])`,
+      `(?<number>(?:(?<!\\d)[+-] *)?${figure}(?:[+-](?![\\d+.,-]))?)|(?<word>${word})|(?<run>[-.]{2,}|(?<same>[_*?#=])\\k<same>+)|(?<mark>[^ ])`,
     "g",
   );
   return (line) => Array.from(line.matchAll(pattern), (found) => tokenOf(found, mode));
