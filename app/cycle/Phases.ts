@@ -137,11 +137,22 @@ export class Phases {
     const leastN = this.#filer.leastN;
     out.endBlock(trace, band.trueN, leastN);
     // Too little for a clamping for too long: the zero has moved.
-    if (trace.length - out.onset > this.pace.patience && out.topN - band.trueN < leastN && !out.overloaded) {
+    if (out.topN - band.trueN < leastN && !out.overloaded && this.#isTired()) {
       this.#beginRest(this.#levelNow(), band.strained);
       return;
     }
     if (trace.length >= traceLimit) foldHold(this.#filer.stretch(undefined, undefined), out);
+  }
+
+  /** Low for five seconds and no longer rising, or for twenty at all. */
+  #isTired(): boolean {
+    const { trace, out } = this;
+    const { patience, quiet } = this.pace;
+    const lasted = trace.length - out.onset;
+    if (lasted <= patience || lasted > 4 * patience) return lasted > patience;
+    const ago = trace.length - (patience >> 1);
+    const before = stretchMedian(trace.values, ago - quiet, ago) - out.baseN;
+    return !(this.#levelNow() - out.baseN > 1.2 * Math.max(before, 0));
   }
 
   #fall(value: number): void {
@@ -164,26 +175,32 @@ export class Phases {
     if (!out.blockDone(trace, this.pace)) return;
     out.blockFrom = trace.length;
     const level = this.#quietNow(out.onset) ?? (trace.length >= traceLimit ? out.leastN : undefined);
-    if (level !== undefined) this.#close(level);
+    if (level === undefined) return;
+    if (level - out.leastN > this.#riseN()) this.#riseAgain();
+    else this.#close(level);
   }
 
-  /** A new rise out of a fall: a quarter of the last level, and no less than a clamping needs. */
+  /** A new rise out of a fall: a tenth of the last level, and no less than a clamping needs. */
   #riseN(): number {
-    return Math.max(0.25 * (this.out.topN - this.band.trueN), this.#filer.leastN);
+    return Math.max(0.1 * (this.out.topN - this.band.trueN), this.#filer.leastN);
   }
 
-  /** The next clamping begins before the force has come to rest. */
+  /** The next clamping began before the force had come to rest. */
   #riseAgain(): void {
-    const { out, trace } = this;
+    const { out } = this;
     const found = this.#filer.file(out.leastN, this.#rested, false, out.leastAt + 1);
-    if (found !== undefined) {
-      trace.dropHead(out.leastAt);
-      this.#initial = false;
-      this.band.from = 0;
-      this.out.begin(0, out.leastN);
-      this.#rested = false;
-    }
+    if (found !== undefined) this.#riseFromLow();
     this.phase = UP;
+  }
+
+  /** What was lowest since the fall is where the next clamping begins; no rest lies before it. */
+  #riseFromLow(): void {
+    const { out, trace, band } = this;
+    trace.dropHead(out.leastAt);
+    this.#initial = false;
+    band.from = 0;
+    this.#rested = false;
+    out.begin(0, out.leastN);
   }
 
   /** The stretch in work has come down to `level`. */
@@ -211,39 +228,60 @@ export class Phases {
 
   #sink(value: number): void {
     const { out, band, trace } = this;
-    if (value >= band.lowN && value <= band.highN) {
-      out.inside += 1;
-      if (out.inside >= this.pace.stay) {
-        this.phase = REST;
-        return;
-      }
-    } else if (!Number.isNaN(value)) out.inside = 0;
-    if (!Number.isNaN(value)) {
-      out.noteLow(value, trace.length - 1);
-      out.risen = value > band.highN ? out.risen + 1 : 0;
-      if (out.risen >= this.pace.stay) {
-        this.#beginUp(trace.length - out.risen, true, value);
-        return;
-      }
+    if (Number.isNaN(value)) return;
+    out.noteLow(value, trace.length - 1);
+    out.inside = value >= band.lowN && value <= band.highN ? out.inside + 1 : 0;
+    if (out.inside >= this.pace.stay) {
+      this.phase = REST;
+      return;
     }
-    if (!out.blockDone(trace, this.pace)) return;
+    const rise = Math.max(0.3 * (band.centreN - out.leastN), this.#filer.leastN);
+    out.risen = value > out.leastN + rise && value < band.lowN ? out.risen + 1 : 0;
+    if (out.risen >= this.pace.stay) this.#riseFromSink();
+    else if (value > band.highN) this.#beginUp(trace.length - 1, true, value);
+    else if (out.blockDone(trace, this.pace)) this.#lookForFloor();
+  }
+
+  #lookForFloor(): void {
+    const { out, trace } = this;
     out.blockFrom = trace.length;
     const tired = trace.length - out.onset > this.pace.patience;
     const level = this.#quietNow(out.onset) ?? (tired ? this.#levelNow() : undefined);
     if (level !== undefined) this.#sunkTo(level);
   }
 
+  /** Down and up again before it stood still: what was taken for a rest had been a hold, or strained. */
+  #riseFromSink(): void {
+    const { out, band } = this;
+    const low = out.leastN;
+    if (this.#initial && band.centreN - low >= this.#filer.leastN) this.#fileBegun(low, out.leastAt + 1);
+    band.trueN = Math.min(band.trueN, low);
+    this.#riseFromLow();
+    band.begin(this.trace, 0, low, low - band.trueN > (this.#filer.desk.residualN ?? band.halfWidthN), this.pace);
+    this.phase = UP;
+  }
+
+  /** The first level of the stream was a hold that had begun before it. */
+  #fileBegun(level: number, end: number): void {
+    const { band, out } = this;
+    const above = band.centreN - level;
+    const topN = band.centreN;
+    const { leastAt } = out;
+    band.trueN = level;
+    out.begin(0, level);
+    out.topN = topN;
+    out.leastAt = leastAt;
+    out.leastN = level;
+    const restOfCut = Math.abs(above - (this.#lostLevelN ?? Number.POSITIVE_INFINITY)) < 0.1 * above;
+    if (!restOfCut) this.#filer.file(level, false, true, end);
+  }
+
   /** A quiet level below the band. The first level of a stream was a hold, if it lies so much higher. */
   #sunkTo(level: number): void {
     const { band, trace } = this;
     if (this.#initial && band.centreN - level >= this.#filer.leastN) {
+      this.#fileBegun(level, trace.length);
       this.#initial = false;
-      const above = band.centreN - level;
-      band.trueN = level;
-      this.out.begin(0, level);
-      this.out.topN = band.centreN;
-      const rest = Math.abs(above - (this.#lostLevelN ?? Number.POSITIVE_INFINITY)) < 0.1 * above;
-      if (!rest) this.#filer.file(level, false, true);
       trace.dropHead(Math.max(0, trace.length - this.pace.quiet));
     }
     this.#settleAt(level);
@@ -259,7 +297,7 @@ export class Phases {
   #quietNow(after: number): number | undefined {
     const { trace } = this;
     const from = trace.length - this.pace.quiet;
-    return from < after ? undefined : quietLevel(trace.values, from, trace.length, this.band.stepN);
+    return from < after ? undefined : quietLevel(trace.values, from, trace.length, this.band.stepN, this.band.sigmaN);
   }
 
   #levelNow(): number {

@@ -1,5 +1,6 @@
 import { type Ground, readingsIn } from "./Ground.ts";
 import { lineFit } from "./scatter.ts";
+import { stretchMedian } from "./stretch.ts";
 
 /**
  * Where the force leaves its zero: the last reading within the noise before the rise. A slow rise creeps out of the
@@ -9,19 +10,29 @@ export function findOnset(g: Ground, levelN: number, arrival: number, isHeld: bo
   // A held maximum creeps up with the noise while nothing presses.
   const creep = isHeld ? 0.02 * levelN : 0;
   const out = Math.max(4 * g.sigmaN, 1.5 * g.stepN, creep);
-  let at = g.onset;
   // The band of the detector is wider than the noise, and spikes may have opened the stretch early.
   const arrivedN = g.zeroN + levelN - g.baseN;
-  const tenth = g.baseN + Math.max(0.1 * arrivedN, out);
-  let low = g.onset;
-  while (low < arrival && !(g.shape[low]! > tenth)) low += 1;
-  at = low;
-  while (at > g.first && !(g.shape[at - 1]! <= g.baseN + out)) at -= 1;
-  const third = g.baseN + Math.max(0.3 * arrivedN, 2 * out);
-  let up = low;
-  while (up < arrival && !(g.shape[up]! > third)) up += 1;
-  const slow = up - at >= Math.max(6, readingsIn(g.trace, 0.05, 1));
-  return slow ? ledBack(g, arrivedN, out, at, arrival) : Math.max(0, at - 1);
+  const low = firstAbove(g, g.onset, arrival, g.baseN + Math.max(0.1 * arrivedN, out));
+  const up = firstAbove(g, low, arrival, g.baseN + Math.max(0.3 * arrivedN, 2 * out));
+  const few = Math.max(6, readingsIn(g.trace, 0.05, 1));
+  const from = up - low < few ? driftedBase(g, low, arrivedN) : g.baseN;
+  let at = low;
+  while (at > g.first && !(g.shape[at - 1]! <= from + out)) at -= 1;
+  return up - at >= few ? ledBack(g, arrivedN, out, at, arrival) : Math.max(0, at - 1);
+}
+
+function firstAbove(g: Ground, from: number, to: number, level: number): number {
+  let i = from;
+  while (i < to && !(g.shape[i]! > level)) i += 1;
+  return i;
+}
+
+/** A zero that drifts out of its band opens the stretch before the rise: what stands right before that is its base. */
+function driftedBase(g: Ground, low: number, arrivedN: number): number {
+  const from = low - readingsIn(g.trace, 0.15, 8);
+  if (from < g.onset) return g.baseN;
+  const level = stretchMedian(g.shape, from, low - 2);
+  return level > g.baseN && level < g.baseN + 0.08 * arrivedN ? level : g.baseN;
 }
 
 /** Intersection with the zero of the line through the readings from the noise to a fifth of the force. */

@@ -1,4 +1,5 @@
 import { type Ground, readingsIn } from "./Ground.ts";
+import { ringEnd } from "./ringPeriod.ts";
 
 /** Slips of 2 % count; a little less is asked of the estimate, so that a slip of just 2 % is seen. */
 const leastSlip = 0.0175;
@@ -10,7 +11,7 @@ const leastSlip = 0.0175;
  * @param memory  how many neighbouring readings count as one (noise that is correlated)
  */
 export function stepsInHold(g: Ground, arrival: number, holdEnd: number, levelN: number, memory: number): boolean {
-  const from = ringEnd(g, arrival, holdEnd, levelN);
+  const from = ringEnd(g, arrival, holdEnd, levelN, 0.01);
   const wanted = Math.min(readingsIn(g.trace, 0.25, 8), Math.floor((holdEnd + 1 - from) / 3));
   if (wanted < 2) return false;
   // At high rates a few readings at a time are averaged first: a slip is no sharper for looking at each.
@@ -56,21 +57,4 @@ function greatestStep(blocks: Float64Array, width: number, gap: number): number 
     greatest = Math.max(greatest, Math.abs(after - before));
   }
   return greatest / width;
-}
-
-/** First reading after which the swing within 60 ms (five readings at least) is that of the noise, or 1 %. */
-function ringEnd(g: Ground, arrival: number, holdEnd: number, levelN: number): number {
-  const width = readingsIn(g.trace, 0.06, 5);
-  const quiet = Math.max(0.01 * levelN, 8 * g.sigmaN, 2.2 * g.stepN);
-  const latest = arrival + Math.floor((holdEnd - arrival) / 3);
-  for (let from = arrival; from < latest; from += Math.max(1, width >> 1)) {
-    let least = Number.POSITIVE_INFINITY;
-    let most = Number.NEGATIVE_INFINITY;
-    for (let i = from; i < from + width && i <= holdEnd; i += 1) {
-      if (g.w[i]! < least) least = g.w[i]!;
-      if (g.w[i]! > most) most = g.w[i]!;
-    }
-    if (most - least <= quiet) return from;
-  }
-  return latest;
 }

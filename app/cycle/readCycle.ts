@@ -1,6 +1,6 @@
 import type { CycleFlag } from "./Cycle.ts";
 import { findOnset, findReturn } from "./cycleEdges.ts";
-import type { Ground } from "./Ground.ts";
+import { type Ground, readingsIn } from "./Ground.ts";
 import { groundOf } from "./groundOf.ts";
 import { findHold, type HoldBounds } from "./holdBounds.ts";
 import { stepsInHold } from "./holdSteps.ts";
@@ -61,19 +61,48 @@ export function readCycle(s: Stretch): CycleFound | undefined {
   const sigmaN = Math.max(s.sigmaN, holdNoise(ground, held));
   const g: Ground = { ...ground, sigmaN };
   const spikes = findSpikes(g.w, g.onset, g.end, sigmaN, s.stepN);
-  if (spikes.length === 0) return figures(s, g, held, flags);
-  for (const i of spikes) {
+  const hold = spikes.length === 0 ? held : withoutSpikes(s, g, held, spikes, flags);
+  return figures(s, g, hold, flags);
+}
+
+/** The end of a slow rise is known to some readings only; none of it is a step of the hold. */
+function surelyArrived({ arrival, before, beforeError, holdEnd }: HoldBounds): number {
+  return Math.min(holdEnd, arrival + Math.ceil(Math.max(0, -before) + 3 * beforeError));
+}
+
+/**
+ * Takes the spikes out, and looks for the hold again: one beside an edge may have moved it. Where the rate cannot
+ * follow the ring, single readings just after the rise are its crests as far as a crest can reach.
+ */
+function withoutSpikes(
+  s: Stretch,
+  g: Ground,
+  held: HoldBounds,
+  spikes: readonly number[],
+  flags: Set<CycleFlag>,
+): HoldBounds {
+  const taken = spikes.map((i) => ({ i, value: g.w[i]!, shape: g.shape[i]! }));
+  for (const { i } of taken) {
     g.w[i] = Number.NaN;
     g.shape[i] = Number.NaN;
   }
-  flags.add("spike");
-  // A spike next to an edge may have moved it.
-  return figures(s, g, findHold(g, s.fellToN !== undefined) ?? held, flags);
+  const hold = findHold(g, s.fellToN !== undefined) ?? held;
+  const ringsUntil = hold.arrival + readingsIn(g.trace, 0.3, 4);
+  const highest = g.zeroN + 1.4 * hold.levelN;
+  const crests = isCoarse(g, hold, hold.levelN)
+    ? taken.filter(({ i, value }) => i < ringsUntil && value > g.zeroN + 0.6 * hold.levelN && value < highest)
+    : [];
+  for (const { i, value, shape } of crests) {
+    g.w[i] = value;
+    g.shape[i] = shape;
+  }
+  if (crests.length < taken.length) flags.add("spike");
+  return hold;
 }
 
 function figures(s: Stretch, g: Ground, hold: HoldBounds, flags: Set<CycleFlag>): CycleFound | undefined {
   const isHeld = mostlyHeld(s.trace, hold);
-  const slips = !isHeld && stepsInHold(g, hold.arrival, hold.holdEnd, hold.levelN, s.restMemory);
+  const slips = !isHeld && stepsInHold(g, surelyArrived(hold), hold.holdEnd, hold.levelN, s.restMemory);
   const settled = isHeld ? undefined : settle(g, hold, slips, s.restNoise);
   const levelAt = settled?.indication ?? g.zeroN + hold.levelN;
   const levelN = levelAt - g.zeroN;

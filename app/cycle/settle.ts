@@ -111,7 +111,7 @@ function figures(
   const scatter = scatterOf(residuals, restNoise);
   const noise = n >= 4 ? scatter.sigmaN : Math.max(scatter.sigmaN, g.sigmaN);
   const change = trend.slope * (logTime[n - 1]! - logTime[0]!);
-  const creeps = !slips && n >= enough && Math.abs(change) > Math.max(noise, g.stepN);
+  const creeps = !slips && !short && n >= enough && Math.abs(change) > Math.max(noise, g.stepN);
   const slope = seconds === undefined ? undefined : lineFit(seconds, y).slope;
   const own = medianUncertainty(y, noise, n >= 4 ? scatter : { ...scatter, widening: 1 }, g.stepN);
   return {
