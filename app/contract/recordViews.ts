@@ -1,5 +1,7 @@
 import type { Check, Remark } from "../ledger/check.ts";
 import type { Adapter, Gauge, ServiceEvent, Spindle } from "../ledger/register.ts";
+import type { SharedMove } from "../trend/commonMode.ts";
+import type { FleetPlace } from "../trend/rankFleet.ts";
 import type { Trend } from "../trend/trendOf.ts";
 import type { Verdict } from "../verdict/Judgement.ts";
 
@@ -84,31 +86,8 @@ export type AdapterRow = {
   readonly checkCount: number;
 };
 
-export type FleetRow = {
-  readonly spindleId: string;
-  /** 1 is the first to do. */
-  readonly rank: number;
-  /** Probability of lying below the minimum at the next planned round; undefined when it cannot be told. */
-  readonly risk: number | undefined;
-  readonly forecast: {
-    readonly state: "crosses" | "already" | "notWithinTenYears" | "cannotTell";
-    readonly limit: "warning" | "minimum";
-    readonly atMs: number | undefined;
-    readonly lowMs: number | undefined;
-    readonly highMs: number | undefined;
-  };
-  /** Why it stands where it stands. */
-  readonly why: Remark;
+export type FleetView = {
+  /** In the order in which to look after them. */
+  readonly rows: readonly FleetPlace[] /** Gauges and adapters whose spindles moved together, the strongest first. */;
+  readonly commonMode: readonly SharedMove[];
 };
-
-/** Spindles that moved together since a date. */
-export type CommonMode = {
-  readonly by: "gauge" | "adapter";
-  readonly id: string;
-  readonly sinceMs: number;
-  readonly spindles: number;
-  /** Fraction, down is negative. */
-  readonly shift: number;
-};
-
-export type FleetView = { readonly rows: readonly FleetRow[]; readonly commonMode: readonly CommonMode[] };

@@ -2,8 +2,11 @@ import type { JobLoaders } from "./Job.ts";
 
 /** Every job by name, loaded in the worker when it is started. */
 export const registry = {
+  fleet: () => import("./fleetJob.ts"),
   verify: () => import("./verifyJob.ts"),
   verifyPart: () => import("./verifyPart.ts"),
+  backup: () => import("./backupJob.ts"),
+  restore: () => import("./restoreJob.ts"),
 } satisfies JobLoaders;
 
 export type JobName = keyof typeof registry;

@@ -1,4 +1,4 @@
-import type { Db } from "./db.ts";
+import { type Db, prepared } from "./db.ts";
 import { faultOf, inPlainWords } from "./faults.ts";
 import { Chain } from "./ledger/Chain.ts";
 import { checkDrafts } from "./ledger/checkDrafts.ts";
@@ -92,6 +92,10 @@ export class OpenStore implements Store {
       if (faultOf(cause) === "damaged") this.refuse("damaged", (cause as Error).message);
       // A full disk or a busy file can wait: nothing depends on the housekeeping.
     }
+  }
+
+  lastPlace(): number {
+    return prepared<number | null>(this.db, "SELECT max(n) FROM entry").pluck().get() ?? 0;
   }
 
   lastEntryAtMs(): number | undefined {

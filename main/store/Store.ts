@@ -51,6 +51,8 @@ export type Store = {
   write<T>(work: (db: Db) => T): T;
   /** When the newest entry of any origin was made, by the clock of its PC; undefined in an empty file. */
   lastEntryAtMs(): number | undefined;
+  /** Place of the newest entry in this file, 0 when empty: what was worked out from the file holds while it stands. */
+  lastPlace(): number;
   /** A fresh UUIDv7 by the store's own clock. */
   newId(): string;
   /** Housekeeping: packs what was filed and writes the log back. Comes by itself when nothing was written for a while. */
@@ -72,4 +74,6 @@ export type OpenOptions = {
   readonly newId?: () => string;
   /** What tells this PC from another; default from host name and machine id. A file that comes from another PC starts a new origin. */
   readonly machine?: string;
+  /** Begin a chain of its own: the file has just been restored. */
+  readonly freshOrigin?: boolean;
 };

@@ -47,6 +47,14 @@ export function openReader(path: string, immutable = false): Db {
   return db;
 }
 
+/**
+ * A read-only connection to a copy that nobody writes, leaving no traces beside it. A file taken from another computer
+ * may still have its log beside it: then it is read with it.
+ */
+export function openCopy(path: string): Db {
+  return inPlainWords(() => (existsSync(`${path}-wal`) ? readable(path) : openReader(path, true)));
+}
+
 /** An empty store without a place, its schema the newest: where projections are rebuilt to be compared. */
 export function openScratch(): Db {
   const db = new Database(""); // a temporary file of SQLite's own, gone with the connection
@@ -69,7 +77,7 @@ function openForWriting(path: string, demo: boolean, options: OpenOptions): Stor
       return openForReading(path, options, { code: "damaged", message: damage });
     }
     const machine = options.machine ?? thisMachine();
-    const origin = inPlainWords(() => ownOrigin(db, machine, options.now()));
+    const origin = inPlainWords(() => ownOrigin(db, machine, options.now(), options.freshOrigin));
     return new OpenStore({ path, demo, db, origin, refusal: undefined, options, unlock });
   } catch (cause) {
     unlock();

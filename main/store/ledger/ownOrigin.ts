@@ -11,12 +11,13 @@ export type Origin = { readonly n: number; readonly origin: string };
 /**
  * The chain this computer continues in this file; a new one when the file is new or comes from another computer,
  * so that two copies of a file that are both written on never share a chain.
+ * @param fresh  begin a new one whatever is there: the file has just been restored
  */
-export function ownOrigin(db: Db, machine: string, nowMs: number): Origin {
+export function ownOrigin(db: Db, machine: string, nowMs: number, fresh = false): Origin {
   const known = prepared<Origin>(db, "SELECT n, origin FROM origin WHERE machine = ? ORDER BY n DESC LIMIT 1").get(
     machine,
   );
-  return known ?? db.transaction(() => addOrigin(db, machine, nowMs)).immediate();
+  return known !== undefined && !fresh ? known : db.transaction(() => addOrigin(db, machine, nowMs)).immediate();
 }
 
 /** @param machine  null: merged from another file */

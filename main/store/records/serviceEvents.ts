@@ -8,3 +8,9 @@ export function serviceEvents(db: Db, spindleId: string): ServiceEvent[] {
     .all(spindleId);
   return bodies.map((body) => JSON.parse(body) as ServiceEvent); // written from a body its schema had seen
 }
+
+/** Those of all spindles, spindle by spindle, each oldest first. */
+export function allServiceEvents(db: Db): ServiceEvent[] {
+  const bodies = prepared<string>(db, "SELECT body FROM service_event ORDER BY spindle_id, at, n").pluck().all();
+  return bodies.map((body) => JSON.parse(body) as ServiceEvent); // written from a body its schema had seen
+}
