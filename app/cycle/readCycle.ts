@@ -166,7 +166,7 @@ function mostlyHeld(trace: Trace, hold: HoldBounds): boolean {
 /** A rate under sixteen readings a ring period. Where no ring is seen, a rise within three readings could hide one. */
 function isCoarse(g: Ground, hold: HoldBounds, levelN: number): boolean {
   const period = ringPeriod(g, hold.arrival, hold.holdEnd, levelN);
-  return period === undefined ? riseReadings(g, hold, levelN) < 3 : period < 16;
+  return period.readings < 16 || (!period.sure && riseReadings(g, hold, levelN) < 3);
 }
 
 /** From 10 % to 90 % of the force that arrived, in readings, between them by straight lines. */

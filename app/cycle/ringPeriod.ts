@@ -1,23 +1,27 @@
 import { median } from "../numerics/median.ts";
 import { type Ground, readingsIn } from "./Ground.ts";
 
+export type RingPeriod = { readonly readings: number; readonly sure: boolean };
+
+const unseen: RingPeriod = { readings: Number.POSITIVE_INFINITY, sure: false };
+
 /**
  * Period of the ring after the force has arrived, in readings: spacing of crests, and of troughs, that stand clear of
  * the noise and of 1 % of the force. With one crest and one trough it is twice their distance, with one crest alone
  * twice the time it stands above the hold.
- * @returns  undefined when nothing rings visibly
+ * @returns  Infinity when nothing rings visibly; `sure` when it was seen to swing back
  */
-export function ringPeriod(g: Ground, arrival: number, holdEnd: number, levelN: number): number | undefined {
+export function ringPeriod(g: Ground, arrival: number, holdEnd: number, levelN: number): RingPeriod {
   const until = Math.min(holdEnd, arrival + readingsIn(g.trace, 1, 100));
   const turns = turningPoints(g.w, arrival, until, Math.max(9 * g.sigmaN, 2.2 * g.stepN, 0.01 * levelN));
-  if (turns.length === 0) return undefined;
-  if (turns.length === 1) return crestPeriod(g, arrival, holdEnd, turns[0]!, levelN);
-  if (turns.length === 2) return 2 * (turns[1]! - turns[0]!);
-  return median(turns.slice(2).map((at, i) => at - turns[i]!));
+  if (turns.length === 0) return unseen;
+  if (turns.length === 1) return { readings: crestPeriod(g, arrival, holdEnd, turns[0]!, levelN), sure: false };
+  if (turns.length === 2) return { readings: 2 * (turns[1]! - turns[0]!), sure: true };
+  return { readings: median(turns.slice(2).map((at, i) => at - turns[i]!)), sure: true };
 }
 
 /** A step response of the second order passes its level at every half period. */
-function crestPeriod(g: Ground, arrival: number, holdEnd: number, crest: number, levelN: number): number | undefined {
+function crestPeriod(g: Ground, arrival: number, holdEnd: number, crest: number, levelN: number): number {
   const level = g.zeroN + levelN;
   let from = Math.round(crest);
   while (from > arrival - 3 && from > g.onset && !(g.w[from]! <= level)) from -= 1;
@@ -25,7 +29,7 @@ function crestPeriod(g: Ground, arrival: number, holdEnd: number, crest: number,
   while (to < holdEnd && !(g.w[to]! <= level)) to += 1;
   const past = (i: number) => (level - g.w[i]!) / (g.w[i + 1]! - g.w[i]!);
   const width = to - 1 + past(to - 1) - (from + past(from));
-  return width > 0 && width < readingsIn(g.trace, 0.25, 20) ? 2 * width : undefined;
+  return width > 0 && width < readingsIn(g.trace, 0.25, 20) ? 2 * width : Number.POSITIVE_INFINITY;
 }
 
 /** Where the readings turn by more than `least`, crest first, between the readings by the parabola through three. */
