@@ -14,6 +14,8 @@ export type CheckPoint = {
   readonly commonUncertaintyN?: number | undefined;
   /** Standard deviation from clamping to clamping inside the check. */
   readonly seriesSN?: number | undefined;
+  /** How many clampings that is from. */
+  readonly seriesCount?: number | undefined;
   /** Mean creep over the holds, a fraction of the settled force. */
   readonly creep?: number | undefined;
   /** At least one cycle of it was flagged `notReleased`. */

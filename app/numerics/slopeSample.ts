@@ -1,0 +1,55 @@
+import type { SlopeOrder } from "./SlopeOrder.ts";
+import { taken } from "./taken.ts";
+
+/**
+ * Slopes of pairs between two trial slopes, each pair as likely as the next; ascending. Such a pair swaps sides
+ * between the two orders, so its points stand no farther apart than points move: pairs are drawn from that
+ * neighbourhood, and those outside the bracket thrown away. The draws start at the same seed each time.
+ * @param xs  ascending; `ys` belongs to it
+ * @param most  how many slopes are wanted; fewer come where few pairs fit
+ * @see G. Marsaglia, Xorshift RNGs, Journal of Statistical Software 8 (14), 2003
+ */
+export function slopeSample(
+  xs: Float64Array,
+  ys: Float64Array,
+  low: SlopeOrder,
+  high: SlopeOrder,
+  most: number,
+): Float64Array {
+  const n = xs.length;
+  const window = Math.max(1, Math.min(n - 1, farthestSwap(low.order, high.order)));
+  // Copies in the order of `low`: a pair's two points then stand close together in memory too.
+  const lowPlace = taken(low.place, low.order);
+  const highPlace = taken(high.place, low.order);
+  const x = taken(xs, low.order);
+  const y = taken(ys, low.order);
+  const kept = new Float64Array(most);
+  let count = 0;
+  let seed = 0x9e3779b9;
+  for (let draw = 0, at = 0; draw < 20 * most && count < most; draw += 1) {
+    seed ^= seed << 13;
+    seed ^= seed >>> 17;
+    seed ^= seed << 5;
+    const after = at + 1 + Math.floor(((seed >>> 0) / 2 ** 32) * window);
+    if (after < n && lowPlace[at]! < lowPlace[after]! && highPlace[at]! > highPlace[after]!) {
+      kept[count++] = (y[after]! - y[at]!) / (x[after]! - x[at]!);
+    }
+    at += 61; // goes round many times, so that the draws may end anywhere
+    if (at >= n) at -= n;
+  }
+  return kept.subarray(0, count).sort();
+}
+
+/** No pair that changes order stands farther apart in the first order than this. */
+function farthestSwap(first: Uint32Array, second: Uint32Array): number {
+  const before = new Uint32Array(first.length);
+  for (let k = 0; k < first.length; k += 1) before[first[k]!] = k;
+  let up = 0;
+  let down = 0;
+  for (let k = 0; k < second.length; k += 1) {
+    const moved = before[second[k]!]! - k;
+    if (moved > up) up = moved;
+    else if (-moved > down) down = -moved;
+  }
+  return up + down;
+}

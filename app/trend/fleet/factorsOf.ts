@@ -1,0 +1,56 @@
+import type { FleetTracks, Track } from "./fleetTracks.ts";
+
+/** A gauge or an adapter, the tracks it was used on, and the dates at which it might have gone off. */
+export type Factor = {
+  readonly by: "gauge" | "adapter";
+  readonly id: string;
+  readonly tracks: readonly Track[];
+  /** Times of its checks, one a round, ascending. */
+  readonly dates: readonly number[];
+  /** How many rounds these dates make. */
+  readonly rounds: number;
+};
+
+/** More dates than these are thinned evenly: neighbouring rounds tell nearly the same. */
+const MOST_DATES = 64;
+/** Checks closer than this belong to one day of a round, and to one round. */
+const HALF_DAY_MS = 43_200_000;
+const ROUND_MS = 10 * 86_400_000;
+
+/** Every gauge and adapter with the dates to be asked about; gauges first. */
+export function factorsOf({ tracks }: FleetTracks, lookBackDays: number): Factor[] {
+  const latest = tracks.reduce((last, track) => Math.max(last, track.t.at(-1)!), Number.NEGATIVE_INFINITY);
+  const since = latest - lookBackDays * 86_400_000;
+  return (["gauge", "adapter"] as const).flatMap((by) => {
+    const used = new Map<string, Set<Track>>();
+    const times = new Map<string, number[]>();
+    for (const track of tracks) {
+      const ids = by === "gauge" ? track.gauges : track.adapters;
+      for (const [i, id] of ids.entries()) {
+        if (id === undefined) continue;
+        used.set(id, (used.get(id) ?? new Set<Track>()).add(track));
+        if (track.t[i]! < since) continue;
+        const own = times.get(id);
+        if (own === undefined) times.set(id, [track.t[i]!]);
+        else own.push(track.t[i]!);
+      }
+    }
+    return [...used].map(([id, on]) => {
+      const own = Float64Array.from(times.get(id) ?? []).sort();
+      return { by, id, tracks: [...on], dates: thinned(own), rounds: spaced(own, ROUND_MS).length };
+    });
+  });
+}
+
+function thinned(times: Float64Array): number[] {
+  const days = spaced(times, HALF_DAY_MS);
+  const every = Math.max(1, Math.ceil(days.length / MOST_DATES));
+  return days.filter((_, i) => (days.length - 1 - i) % every === 0);
+}
+
+/** The first time, and each that comes long enough after the one before it. */
+function spaced(times: Float64Array, gap: number): number[] {
+  const firsts: number[] = [];
+  for (let i = 0; i < times.length; i += 1) if (i === 0 || times[i]! - times[i - 1]! > gap) firsts.push(times[i]!);
+  return firsts;
+}

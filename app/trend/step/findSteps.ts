@@ -1,0 +1,89 @@
+import { studentCdf } from "../../numerics/studentCdf.ts";
+import { neighbourMemory } from "../serialMemory.ts";
+import { residualsBeside } from "./residualsBeside.ts";
+import { scanSteps } from "./scanSteps.ts";
+import { sizeStep } from "./sizeStep.ts";
+
+export type Step = {
+  /** Positions from 0: last value before and first value after. */
+  readonly lastBefore: number;
+  readonly firstAfter: number;
+  /** After less before, in the unit of y; the slope taken out where there is one. */
+  readonly size: number;
+  /** 95 % interval of the size; undefined where the residuals have no degree of freedom. */
+  readonly low: number | undefined;
+  readonly high: number | undefined;
+  /** Chance of so great a step anywhere in unchanged values, every place counted. */
+  readonly p: number;
+  /** False where a plain slope explains the values nearly as well: nothing is cut there. */
+  readonly clear: boolean;
+};
+
+/**
+ * Steps in a history that may also slope. Two questions are asked of a stretch: does a step on top of a line explain
+ * more than the line alone; does a step explain more than a constant and more than a line. Either must be rarer
+ * than 2 % by Student's t with every possible place counted as a test of its own (the penalty on a step; Bonferroni);
+ * then both sides are asked again (binary segmentation). Where neighbours remember one another beside the step, t is
+ * shortened as the mean of such values is. A step that a line explains nearly as well is listed but
+ * not `clear`, and its sides are not searched.
+ * @param x  ascending, each finite
+ * @param y  as many as `x`, each finite; strays taken out
+ * @returns  ascending; none in fewer than six values, since a side needs three
+ * @see M. Srivastava and K. J. Worsley, JASA 81 (1986) 199 (greatest t over all places); D. M. Hawkins, JASA 72
+ *      (1977) 180; A. J. Scott and M. Knott, Biometrics 30 (1974) 507 (binary segmentation)
+ */
+export function findSteps(x: Float64Array, y: Float64Array): Step[] {
+  const cuts = cutsIn(x, y, 0, x.length).sort((a, b) => a.at - b.at);
+  return cuts.map((cut, k) => {
+    const from = cuts[k - 1]?.at ?? 0;
+    const to = cuts[k + 1]?.at ?? x.length;
+    const size = sizeStep(x.subarray(from, to), y.subarray(from, to), cut.at - from);
+    return { lastBefore: cut.at - 1, firstAfter: cut.at, p: cut.p, clear: cut.clear, ...size };
+  });
+}
+
+type Cut = { readonly at: number; readonly p: number; readonly clear: boolean };
+
+const SIDE = 3; // values each side needs: two could be chance, or a stray
+const RARE = 0.02;
+const NEARLY = 3.5; // twice the log likelihood; a step must beat a line by this to be listed at all
+const SURELY = 10; // and by this to cut the history
+
+function cutsIn(x: Float64Array, y: Float64Array, from: number, to: number): Cut[] {
+  if (to - from < 2 * SIDE) return [];
+  const cut = cutOf(x.subarray(from, to), y.subarray(from, to));
+  if (cut === undefined) return [];
+  const here = { ...cut, at: from + cut.at };
+  if (!cut.clear) return [here];
+  return [here, ...cutsIn(x, y, from, here.at), ...cutsIn(x, y, here.at, to)];
+}
+
+function cutOf(x: Float64Array, y: Float64Array): Cut | undefined {
+  const scan = scanSteps(x, y, SIDE);
+  const { n, places } = scan;
+  const onLine = chance(scan.line, scan.stepOnLine.rest, n - 3, places, 1);
+  if (onLine < RARE) {
+    const memory = memoryBeside(x, y, scan.stepOnLine.at, true);
+    const p = chance(scan.line, scan.stepOnLine.rest, n - 3, places, memory);
+    if (p < RARE) return { at: scan.stepOnLine.at, p, clear: true };
+  }
+  const better = n * Math.log(scan.line / scan.step.rest);
+  if (!(better > NEARLY && chance(scan.level, scan.step.rest, n - 2, places, 1) < RARE)) return undefined;
+  const memory = memoryBeside(x, y, scan.step.at, false);
+  const p = chance(scan.level, scan.step.rest, n - 2, places, memory);
+  return p < RARE ? { at: scan.step.at, p, clear: better / memory > SURELY } : undefined;
+}
+
+/** Chance that the best of so many places gains that much, from the sums of squares without and with the step. */
+function chance(without: number, within: number, degreesOfFreedom: number, places: number, memory: number): number {
+  if (degreesOfFreedom < 1 || !(without > within)) return 1;
+  if (!(within > 0)) return 0;
+  const t = Math.sqrt((degreesOfFreedom * (without / within - 1)) / memory);
+  return Math.min(1, 2 * places * studentCdf(-t, degreesOfFreedom));
+}
+
+/** Factor on the variance of a mean of values that remember their neighbours, judged beside the step; 1: they do not. */
+function memoryBeside(x: Float64Array, y: Float64Array, at: number, sloped: boolean): number {
+  const { lag1, found } = neighbourMemory(residualsBeside(x, y, at, sloped));
+  return found ? (1 + Math.min(0.9, lag1)) / (1 - Math.min(0.9, lag1)) : 1;
+}
