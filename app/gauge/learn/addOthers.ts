@@ -23,9 +23,8 @@ export function addOthers(pattern: LinePattern, main: MainForm, sample: Sample):
   const good = new Set(main.cluster.rows.map((row) => (row.body + row.tail + main.ending.suffix).trim()));
   grown = { ...grown, lines: wholeLines(residual(), good, lines.length) };
   const clusters = clustersOf(rowsOf(residual(), split, main.ending));
-  const hasUnit = main.form.choice.unit !== undefined;
   for (const cluster of clusters.slice(0, 12)) {
-    const other = otherForm(cluster, main.cluster, main.context, hasUnit);
+    const other = otherForm(cluster, main.cluster, main.context, main.form.choice);
     if (other !== undefined && grown.others.length < 12) grown = { ...grown, others: [...grown.others, other] };
   }
   return grown;

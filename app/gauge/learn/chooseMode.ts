@@ -36,7 +36,7 @@ function groups(texts: readonly string[], mark: "," | "." | "'"): boolean {
     if (marked.length === 0 && tokens.some((token) => small.test(token))) plain += 1;
     if (marked.length === 0 && tokens.every((token) => token.length > 3 && !small.test(token))) wrong += 1;
   }
-  return grouped > 0 && plain >= 0.02 * texts.length && wrong <= 0.05 * (grouped + plain);
+  return grouped > 0 && plain >= Math.max(3, 0.05 * texts.length) && wrong <= 0.05 * (grouped + plain);
 }
 
 /** Whether a comma between digits is a decimal comma: it stands nowhere else, its decimals are of one length. */

@@ -171,7 +171,7 @@ function widthOf({ numbers }: NumberColumn, bare: readonly number[], totals: rea
 
 function oneLength(column: NumberColumn, right: number | undefined): Room {
   const blanks = Math.min(...established(column.before).keys());
-  const signed = new Set(column.numbers.map((number) => number.sign === "")).size > 1;
+  const signed = established(column.numbers.map((number) => (number.sign === "" ? 0 : 1))).size > 1;
   if (right === undefined || !Number.isFinite(blanks)) return noRoom;
   if (isFilled(column.numbers))
     return signed && column.before.some((b) => b > 0) ? { ...noRoom, width: right, takesBefore: true } : noRoom;

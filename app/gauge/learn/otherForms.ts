@@ -1,7 +1,8 @@
 import type { LinePattern } from "../linePattern.ts";
 import { buildAside, buildForm, type FormContext } from "./buildForm.ts";
 import type { FoundChecksum } from "./checksumTrials.ts";
-import { columnsOf } from "./columns.ts";
+import type { Choice } from "./chooseForce.ts";
+import { type Column, columnsOf } from "./columns.ts";
 import { established } from "./established.ts";
 import { sameChecksum } from "./findChecksum.ts";
 import { typicalStep } from "./progress.ts";
@@ -19,7 +20,7 @@ export function otherForm(
   cluster: Cluster,
   main: Cluster,
   context: FormContext,
-  mainHasUnit: boolean,
+  mainChoice: Choice,
 ): OtherForm | undefined {
   if (
     cluster.signature === main.signature ||
@@ -34,7 +35,11 @@ export function otherForm(
   const cut = main.signature.startsWith(cluster.signature) || main.signature.endsWith(cluster.signature);
   const form = buildForm(cluster, own);
   const reads =
-    form !== undefined && form.choice.torque === undefined && (form.choice.unit !== undefined) === mainHasUnit;
+    form !== undefined &&
+    form.choice.torque === undefined &&
+    (form.choice.unit !== undefined) === (mainChoice.unit !== undefined);
+  // What lacks the place of the force is cut, however often it came.
+  if (cut && (form === undefined || !samePlace(form.choice.force, mainChoice.force, cluster, main))) return undefined;
   const enough = cluster.rows.length >= Math.max(8, 0.02 * main.rows.length);
   if (reads && (cut ? enough && inRows(cluster) : inRows(cluster) || says(cluster, main)))
     return { means: "reading", fields: [...form.fields] };
@@ -46,6 +51,14 @@ export function otherForm(
 function sameSpan(wanted: FoundChecksum, found: FoundChecksum | undefined, main: Cluster, cluster: Cluster): boolean {
   const toEnd = (to: number, rows: readonly Row[]) => 2 * rows[0]!.tokens.length - to;
   return found?.from === wanted.from && toEnd(found.to, cluster.rows) === toEnd(wanted.to, main.rows);
+}
+
+/** Whether the force of a cut form stands where the main form has it: from the line's beginning, or from its end. */
+function samePlace(force: Column, mainForce: Column, cluster: Cluster, main: Cluster): boolean {
+  const fromEnd = (column: Column, { rows }: Cluster) => rows[0]!.tokens.length - column.index;
+  const ahead = !main.signature.startsWith(cluster.signature) || force.index === mainForce.index;
+  const behind = !main.signature.endsWith(cluster.signature) || fromEnd(force, cluster) === fromEnd(mainForce, main);
+  return ahead && behind;
 }
 
 /** Every column of words keeps to a few words. */
