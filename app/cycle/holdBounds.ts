@@ -67,8 +67,9 @@ function findHoldEnd(g: Ground, top: number): number {
  */
 function findArrival(g: Ground, top: number, holdEnd: number): Arrival {
   const nearly = firstStaying(g, g.zeroN + 0.9 * top, holdEnd);
-  const half = firstStaying(g, g.zeroN + 0.5 * top, nearly);
-  const size = Math.max(2, (nearly - half) >> 3);
+  let before = nearly;
+  while (before > g.onset && !(g.shape[before]! < g.zeroN + 0.8 * top)) before -= 1;
+  const size = Math.max(2, (nearly - before) >> 1);
   // A rise that went on as before would gain 5 % a chunk.
   const rising = Math.max(0.015 * top, (3 * g.sigmaN) / Math.sqrt(size), 1.01 * g.stepN);
   let from = nearly;
@@ -82,7 +83,7 @@ function findArrival(g: Ground, top: number, holdEnd: number): Arrival {
   const near = Math.min(holdEnd + 1, from + readingsIn(g.trace, 0.25, 5));
   const plateau = stretchMedian(g.shape, from, near) - g.zeroN;
   const arrived = Math.min(0.97 * plateau, plateau - 2 * g.sigmaN);
-  const arrival = Math.min(holdEnd, firstStaying(g, g.zeroN + arrived, from + 1));
+  const arrival = Math.min(holdEnd, firstStaying(g, g.zeroN + arrived, near));
   return breakOfRamp(g, arrival, plateau) ?? between(g, arrival, plateau, arrived);
 }
 

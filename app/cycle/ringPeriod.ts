@@ -59,20 +59,20 @@ function between(before: number, top: number, after: number): number {
 
 /**
  * First reading after which the swing within 60 ms (five readings at least) is that of the noise, or `share` of the
- * force; not later than a third into the hold.
+ * force.
+ * @returns  `to` when it rings until there
  */
-export function ringEnd(g: Ground, arrival: number, holdEnd: number, levelN: number, share: number): number {
+export function ringEnd(g: Ground, arrival: number, to: number, levelN: number, share: number): number {
   const width = readingsIn(g.trace, 0.06, 5);
   const quiet = Math.max(share * levelN, 8 * g.sigmaN, 2.2 * g.stepN);
-  const latest = arrival + Math.floor((holdEnd - arrival) / 3);
-  for (let from = arrival; from < latest; from += Math.max(1, width >> 1)) {
+  for (let from = arrival; from < to; from += Math.max(1, width >> 1)) {
     let least = Number.POSITIVE_INFINITY;
     let most = Number.NEGATIVE_INFINITY;
-    for (let i = from; i < from + width && i <= holdEnd; i += 1) {
+    for (let i = from; i < from + width && i < g.end; i += 1) {
       if (g.w[i]! < least) least = g.w[i]!;
       if (g.w[i]! > most) most = g.w[i]!;
     }
     if (most - least <= quiet) return from;
   }
-  return latest;
+  return to;
 }

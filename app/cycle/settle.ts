@@ -3,6 +3,7 @@ import { median } from "../numerics/median.ts";
 import { sampleStdDev } from "../numerics/sampleStdDev.ts";
 import type { Ground } from "./Ground.ts";
 import type { HoldBounds } from "./holdBounds.ts";
+import { ringEnd } from "./ringPeriod.ts";
 import { type Line, lineFit, residualsOf, roundingVariance, scatterOf } from "./scatter.ts";
 
 export type Settled = {
@@ -22,12 +23,14 @@ export type Settled = {
 const windowFromS = 1;
 const windowToS = 3;
 const enough = 8;
+/** Share of the creep by which its middle may lie off the line in log time. */
+const bend = 0.002;
 
 /**
  * The settled force of a hold: median of its readings from 1 s to 3 s after the force has arrived; of a shorter hold
  * those from 1 s on; where they are fewer than eight, those of its later half, marked short. Without a known rate
  * there is no second to count: the later two thirds of the hold are taken.
- * A force that creeps through the window farther than it scatters is followed by its fit to log time, and the median is
+ * A force that creeps through the window beyond doubt is followed by its fit to log time, and the median is
  * taken of what is left: it lies at the middle of the window as the plain median does, but rests on all readings and
  * not on the few in the middle.
  * @param slips  the force steps inside the hold: nothing is followed
@@ -111,13 +114,15 @@ function figures(
   const scatter = scatterOf(residuals, restNoise);
   const noise = n >= 4 ? scatter.sigmaN : Math.max(scatter.sigmaN, g.sigmaN);
   const change = trend.slope * (logTime[n - 1]! - logTime[0]!);
-  const creeps = !slips && !short && n >= enough && Math.abs(change) > Math.max(noise, g.stepN);
+  const clear = Math.max(4 * noise * Math.sqrt(12 / scatter.effectiveN), noise < 0.5 * g.stepN ? g.stepN : 0);
+  const creeps = !slips && n >= enough && Math.abs(change) > clear && !stillRings(g, hold, x[0]!);
   const slope = seconds === undefined ? undefined : lineFit(seconds, y).slope;
   const own = medianUncertainty(y, noise, n >= 4 ? scatter : { ...scatter, widening: 1 }, g.stepN);
   return {
     indication: creeps ? median(residuals.values) + lineAt(trend, middleOf(logTime)) : plainMedian(y, noise, g.stepN),
-    // A force that creeps is another one a little later: the window is no better known than the arrival.
-    standardN: Math.hypot(own, (slope ?? 0) * secondsOf(g, hold.beforeError)),
+    // A force that creeps is another one a little later: the window is no better known than the arrival. And it need
+    // not creep just with log time.
+    standardN: Math.hypot(own, (slope ?? 0) * secondsOf(g, hold.beforeError), creeps ? bend * change : 0),
     fromIndex: x[0]!,
     toIndex: x[n - 1]!,
     n,
@@ -127,6 +132,11 @@ function figures(
     creepN: seconds === undefined ? undefined : change,
     short,
   };
+}
+
+/** A ring that reaches into the window is no creep. */
+function stillRings(g: Ground, hold: HoldBounds, from: number): boolean {
+  return ringEnd(g, hold.arrival, from, hold.levelN, 0.002) >= from;
 }
 
 /** Seconds since the arrival; undefined when times are unknown, or too few to tell a trend. */
