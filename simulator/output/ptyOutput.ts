@@ -1,5 +1,6 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
+import { drainedOrClosed } from "./drainedOrClosed.ts";
 import type { Output, Received } from "./Output.ts";
 
 /**
@@ -55,7 +56,7 @@ export async function ptyOutput(path: string, received: Received): Promise<Outpu
     send: (bytes) => !taken || child === undefined || child.stdin!.write(bytes),
     async drained() {
       const pipe = child?.stdin;
-      if (pipe?.writableNeedDrain) await Promise.race([once(pipe, "drain"), once(pipe, "close")]);
+      if (pipe?.writableNeedDrain) await drainedOrClosed(pipe);
     },
     unplug: stop,
     async plug() {

@@ -1,5 +1,6 @@
 import { once } from "node:events";
 import { createServer, type Server, type Socket } from "node:net";
+import { drainedOrClosed } from "./drainedOrClosed.ts";
 import type { Output, Received } from "./Output.ts";
 
 /**
@@ -36,7 +37,7 @@ export async function tcpOutput(port: number, received: Received): Promise<Outpu
     send: (bytes) => socket === undefined || socket.write(bytes),
     async drained() {
       const taker = socket;
-      if (taker?.writableNeedDrain) await Promise.race([once(taker, "drain"), once(taker, "close")]);
+      if (taker?.writableNeedDrain) await drainedOrClosed(taker);
     },
     unplug,
     async plug() {

@@ -1,5 +1,6 @@
 import { once } from "node:events";
 import { createServer, type Server, type Socket } from "node:net";
+import { drainedOrClosed } from "../../simulator/output/drainedOrClosed.ts";
 
 /** Serves a stream over TCP to one taker at a time, as fast as it is taken, and drops the line when told. */
 export class ByteServer {
@@ -31,7 +32,7 @@ export class ByteServer {
   async send(bytes: Uint8Array): Promise<boolean> {
     const socket = this.#socket;
     if (socket === undefined || socket.destroyed) return false;
-    if (!socket.write(bytes)) await Promise.race([once(socket, "drain"), once(socket, "close")]);
+    if (!socket.write(bytes)) await drainedOrClosed(socket);
     return !socket.destroyed;
   }
 

@@ -5,10 +5,11 @@ import type { SessionSettings } from "../../main/link/SessionTypes.ts";
 
 /**
  * A program of its own that measures until it is killed or its input ends: `sessionChild.ts SPOOL_FOLDER SETTINGS`.
- * Each cycle it finds goes out as one line of JSON.
+ * Each cycle it finds goes out as one line of JSON; how many bytes it has read, on standard error.
  */
 const [spoolFolder, settings] = process.argv.slice(2);
-const session = new Session(
+let told = 0;
+const session: Session = new Session(
   JSON.parse(settings!) as SessionSettings, // the test that starts it has written it
   {
     clock: systemClock,
@@ -20,7 +21,12 @@ const session = new Session(
   },
   {
     changed: (status) => process.stderr.write(`${status.state}\n`),
-    readings: () => {},
+    readings: () => {
+      const { bytes } = session.status().counters;
+      if (bytes - told < 8_192) return;
+      told = bytes;
+      process.stderr.write(`read ${bytes}\n`);
+    },
     cycle: (cycle) => process.stdout.write(`${JSON.stringify(cycle)}\n`),
     gap: () => {},
   },
