@@ -11,6 +11,7 @@ import { migrate } from "./migrate.ts";
 import { steps } from "./migrations/steps.ts";
 import { networkShareOf } from "./networkShare.ts";
 import { OpenStore } from "./OpenStore.ts";
+import { readWhole } from "./readWhole.ts";
 import type { OpenOptions, Store } from "./Store.ts";
 import { StoreError } from "./StoreError.ts";
 
@@ -37,22 +38,31 @@ export function openStore(options: OpenOptions): Store {
   }
 }
 
-/** A read-only connection for a job or a copy. `immutable`: a file nobody writes, as a backup is; leaves no traces. */
-export function openReader(path: string, immutable = false): Db {
-  const db = immutable
-    ? new Database(`file:${encodeURI(path).replace(/[?#]/g, encodeURIComponent)}?immutable=1`, { readonly: true })
-    : new Database(path, { readonly: true, fileMustExist: true, timeout: 2_000 });
-  db.pragma("cell_size_check = ON");
-  db.pragma("trusted_schema = OFF");
-  return db;
+/**
+ * A read-only connection: for a job, a copy, a look. Beside a running writer it sees what has been committed.
+ * @throws StoreError  in plain words what stands in the way
+ */
+export function openReader(path: string): Db {
+  return inPlainWords(() => {
+    try {
+      return touched(new Database(path, { readonly: true, fileMustExist: true, timeout: 2_000 }));
+    } catch (cause) {
+      if (!/^SQLITE_(CANTOPEN|READONLY)/.test(String((cause as { code?: unknown }).code))) throw cause;
+      return touched(new Database(readWhole(path), { readonly: true }));
+    }
+  });
 }
 
-/**
- * A read-only connection to a copy that nobody writes, leaving no traces beside it. A file taken from another computer
- * may still have its log beside it: then it is read with it.
- */
-export function openCopy(path: string): Db {
-  return inPlainWords(() => (existsSync(`${path}-wal`) ? readable(path) : openReader(path, true)));
+function touched(db: Db): Db {
+  try {
+    db.pragma("cell_size_check = ON");
+    db.pragma("trusted_schema = OFF");
+    db.pragma("schema_version"); // the file is first read here
+    return db;
+  } catch (cause) {
+    db.close();
+    throw cause;
+  }
 }
 
 /** An empty store without a place, its schema the newest: where projections are rebuilt to be compared. */
@@ -107,7 +117,7 @@ function openForReading(path: string, options: OpenOptions, why: Store["refusal"
   if (!existsSync(path)) {
     throw new StoreError("notFound", `There is no data file at ${path}. Check the name; nothing was made.`);
   }
-  const db = inPlainWords(() => readable(path));
+  const db = openReader(path);
   try {
     refuseStrangers(db, path, options.demo ?? false);
   } catch (cause) {
@@ -126,21 +136,9 @@ function openForReading(path: string, options: OpenOptions, why: Store["refusal"
   });
 }
 
-/** On a medium that cannot be written, SQLite cannot lay its shared memory beside the file: then nobody else writes either. */
-function readable(path: string): Db {
-  try {
-    const db = openReader(path);
-    db.pragma("user_version"); // the file is first touched here
-    return db;
-  } catch (cause) {
-    if (!/^SQLITE_(CANTOPEN|READONLY)/.test(String((cause as { code?: unknown }).code))) throw cause;
-    return openReader(path, true);
-  }
-}
-
 /** A look before anything is touched: a file that is not ours to open stays as it is, to the byte. */
 function peek(path: string, demo: boolean): void {
-  const db = inPlainWords(() => readable(path));
+  const db = openReader(path);
   try {
     refuseStrangers(db, path, demo);
   } finally {
