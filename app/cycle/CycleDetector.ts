@@ -60,7 +60,7 @@ export class CycleDetector {
    * @param stampS  the gauge's own stamp in seconds as it was sent, NaN when it sends none; times count from the first
    */
   push(forceN: number, state: ReadingState, stampS: number): void {
-    const at = Number.isNaN(stampS) ? this.#stamps.lastS : this.#stamped(stampS);
+    const at = Number.isNaN(stampS) ? this.#unstamped() : this.#stamped(stampS);
     if (state !== "live" || !Number.isFinite(forceN)) {
       this.#unusual(forceN, state, at);
       return;
@@ -82,6 +82,7 @@ export class CycleDetector {
 
   /** A line that could not be read keeps its place in time. */
   rejected(): void {
+    this.#stamps.miss();
     this.#place(Number.NaN, this.#stamps.lastS);
   }
 
@@ -106,7 +107,7 @@ export class CycleDetector {
 
   /** Readings a second: as given, else by the stamps; undefined when unknown. */
   get rateHz(): number | undefined {
-    return this.#phases.trace.rateHz;
+    return this.#stamps.rateHz ?? this.#phases.trace.rateHz;
   }
 
   /** The rest in progress as far as it has lasted; undefined when the force is not at a true rest. */
@@ -140,6 +141,11 @@ export class CycleDetector {
     if (phase === REST) return "atRest";
     if (phase === UP) return holding ? "holding" : "rising";
     return "falling";
+  }
+
+  #unstamped(): number {
+    this.#stamps.miss();
+    return this.#stamps.lastS;
   }
 
   #stamped(stampS: number): number {

@@ -15,9 +15,12 @@ export class StampClock {
   #spacingS = 0; // follows the spacing of readings slowly
   #doubtS = Number.NaN; // a stamp that awaits the next one's word
   #broken = false; // the next stamp may be any
+  #places = 0; // since the first stamp
+  #lostS = 0; // time in which lines were lost
 
   /** Takes the next stamp; true when lines were lost before it. */
   take(stampS: number): boolean {
+    this.#places += 1;
     if (Number.isNaN(this.lastS)) this.#begin(stampS, 0);
     else if (this.#broken) this.#resume(stampS);
     else if (this.#follows(stampS - this.#stampS)) this.#advance(stampS);
@@ -27,6 +30,17 @@ export class StampClock {
       this.lastS += this.#spacingS;
     }
     return false;
+  }
+
+  /** A place in time came without a stamp. */
+  miss(): void {
+    if (this.#places > 0) this.#places += 1;
+  }
+
+  /** Places a second by the stamps; undefined before there are enough to tell. */
+  get rateHz(): number | undefined {
+    const span = this.lastS - this.#lostS;
+    return this.#places >= 8 && span > 0 ? (this.#places - 1) / span : undefined;
   }
 
   /** The link was lost here. */
@@ -59,13 +73,17 @@ export class StampClock {
   #believe(stampS: number): boolean {
     const ahead = this.#doubtS > this.#stampS;
     if (!ahead) this.#begin(this.#doubtS, this.lastS);
+    const before = this.lastS;
     this.#begin(stampS, Math.max(this.lastS, stampS + this.#offsetS));
+    if (ahead) this.#lostS += this.lastS - before - this.#spacingS;
     return ahead;
   }
 
   #resume(stampS: number): void {
     this.#broken = false;
+    const before = this.lastS;
     if (stampS >= this.#stampS) this.#begin(stampS, Math.max(this.lastS, stampS + this.#offsetS));
     else this.#begin(stampS, this.lastS + this.#spacingS);
+    this.#lostS += this.lastS - before - this.#spacingS;
   }
 }
