@@ -12,6 +12,7 @@ export type IntakeOptions = {
   readonly spoolFolder: string | undefined;
   readonly clock: Clock;
   readonly onSpoolFailed: (cause: Error) => void;
+  readonly onSpoolWritable: () => void;
   /** A fault of our own while reading; the bytes are in the spool by then. */
   readonly onFault: (cause: unknown) => void;
 };
@@ -26,10 +27,10 @@ export class Intake {
   #gaps = 0;
 
   constructor(options: IntakeOptions, sink: FeedSink) {
-    const { settings, spoolFolder, clock, onSpoolFailed } = options;
+    const { settings, spoolFolder, clock, onSpoolFailed: onFailed, onSpoolWritable: onWritable } = options;
     this.#options = options;
     if (spoolFolder !== undefined) {
-      this.#spool = new SpoolWriter({ folder: spoolFolder, settings, clock, onFailed: onSpoolFailed });
+      this.#spool = new SpoolWriter({ folder: spoolFolder, settings, clock, onFailed, onWritable });
     }
     const { pattern, rateHz, capacityN } = settings;
     this.feed = new StreamFeed(pattern === undefined ? undefined : { pattern, rateHz, capacityN }, sink);

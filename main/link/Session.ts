@@ -60,6 +60,10 @@ export class Session {
         clock: deps.clock,
         spoolFolder: source.kind === "file" ? undefined : deps.spoolFolder,
         onSpoolFailed: (cause) => this.#spoolFailed(cause),
+        onSpoolWritable: () => {
+          this.#spoolProblem = undefined;
+          this.#changed(this.#problem);
+        },
         onFault: deps.onFault,
       },
       {

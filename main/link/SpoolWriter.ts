@@ -10,8 +10,9 @@ export type SpoolWriterOptions = {
   readonly folder: string;
   readonly settings: SessionSettings;
   readonly clock: Clock;
-  /** Told once, when the record on disk cannot be written. */
+  /** Told when the record on disk cannot be written; it is tried again every ten seconds, in a next part. */
   readonly onFailed: (cause: Error) => void;
+  readonly onWritable?: (() => void) | undefined;
   /** A part goes on in the next file beyond this; default 64 MiB. */
   readonly partBytes?: number | undefined;
 };
@@ -27,14 +28,13 @@ export class SpoolWriter {
   #spool: Spool | undefined;
   #part = 0;
   #anchorOffMs = 0; // wall minus monotonic when last written
-  #failed = false;
+  #failedMs: number | undefined; // when it was last tried in vain
 
   constructor(options: SpoolWriterOptions) {
     this.#options = options;
     this.#settings = options.settings;
     this.#startMs = options.clock.monotonicMs();
     try {
-      mkdirSync(options.folder, { recursive: true, mode: 0o700 });
       this.#nextPart();
     } catch (cause) {
       this.#fail(cause as Error); // node:fs throws nothing else
@@ -43,7 +43,7 @@ export class SpoolWriter {
 
   /** The part being written; undefined when none can be. */
   get path(): string | undefined {
-    return this.#failed ? undefined : this.#spool?.path;
+    return this.#failedMs === undefined ? this.#spool?.path : undefined;
   }
 
   /** Milliseconds since the session's start: the time of the next record. */
@@ -75,13 +75,23 @@ export class SpoolWriter {
   }
 
   #append(record: SpoolRecord): void {
-    if (this.#failed || this.#spool === undefined) return;
     try {
+      if (this.#failedMs !== undefined) this.#tryAgain();
+      if (this.#failedMs !== undefined || this.#spool === undefined) return;
       if (this.#spool.length > (this.#options.partBytes ?? 64 << 20)) this.#nextPart();
       this.#spool.append(record);
     } catch (cause) {
       this.#fail(cause as Error); // node:fs throws nothing else
     }
+  }
+
+  /** What came meanwhile is missing, and the record says so. */
+  #tryAgain(): void {
+    if (this.#options.clock.monotonicMs() - this.#failedMs! < RETRY_MS) return;
+    this.#nextPart();
+    this.#failedMs = undefined;
+    this.#spool?.append({ kind: "gap", atMs: this.nowMs(), why: "notKept", lastedMs: undefined });
+    if (this.#failedMs === undefined) this.#options.onWritable?.();
   }
 
   /** A wall clock that was set, or a machine that slept, is noted where it happened. */
@@ -93,8 +103,10 @@ export class SpoolWriter {
     this.#append({ kind: "wall", atMs: this.nowMs(), wallMs });
   }
 
+  /** @throws the system's error when the file cannot be made */
   #nextPart(): void {
     const { folder, clock } = this.#options;
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
     void this.#spool?.close(); // only flushes what is already written
     this.#part += 1;
     this.#spool = new Spool(spoolPath(folder, this.#settings.sessionId, this.#part), clock, (cause) =>
@@ -106,8 +118,10 @@ export class SpoolWriter {
   }
 
   #fail(cause: Error): void {
-    if (this.#failed) return;
-    this.#failed = true;
-    this.#options.onFailed(cause);
+    const first = this.#failedMs === undefined;
+    this.#failedMs = this.#options.clock.monotonicMs();
+    if (first) this.#options.onFailed(cause);
   }
 }
+
+const RETRY_MS = 10_000;

@@ -1,6 +1,6 @@
 import { unlink } from "node:fs/promises";
 import { compactSpool, surveySpool } from "./compactSpool.ts";
-import { listSpools, type SpoolFile } from "./spoolFolder.ts";
+import { leftovers, listSpools, type SpoolFile } from "./spoolFolder.ts";
 
 export type SpoolLimits = {
   /** All spools together; default 1 GiB. */
@@ -32,6 +32,7 @@ export type BoundsKept = {
  */
 export async function keepBounds({ folder, nowMs, limits = usualLimits, inUse }: BoundsOptions): Promise<BoundsKept> {
   let trimmed = false;
+  for (const left of leftovers(folder)) await unlink(left);
   const files = listSpools(folder);
   let bytes = files.reduce((sum, file) => sum + file.bytes, 0);
   const others = files.filter((file) => file.path !== inUse);

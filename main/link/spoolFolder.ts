@@ -36,6 +36,13 @@ export function listSpools(folder: string): readonly SpoolFile[] {
   );
 }
 
+/** Parts a kill has left half rewritten; the part itself still stands beside each. */
+export function leftovers(folder: string): readonly string[] {
+  return namesIn(folder)
+    .filter((name) => name.endsWith(".spool.new"))
+    .map((name) => join(folder, name));
+}
+
 function namesIn(folder: string): readonly string[] {
   try {
     return readdirSync(folder);

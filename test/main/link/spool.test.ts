@@ -13,6 +13,7 @@ import { SpoolWriter } from "../../../main/link/SpoolWriter.ts";
 import { RECORD_HEAD, SPOOL_MAGIC } from "../../../main/link/spoolCodec.ts";
 import { listSpools } from "../../../main/link/spoolFolder.ts";
 import { isSpool, readSpool, readSpoolFile } from "../../../main/link/spoolReader.ts";
+import { ManualClock } from "../../support/ManualClock.ts";
 
 const root = mkdtempSync(join(tmpdir(), "holdfast-spool-"));
 afterAll(() => rmSync(root, { recursive: true }));
@@ -206,6 +207,32 @@ describe("SpoolWriter", () => {
     spool.bytes(Buffer.from("+1.0 kN\r\n"));
     expect(failures).toHaveLength(1);
     expect(spool.path).toBeUndefined();
+  });
+
+  it("goes on in a next part, with a gap, when the disk can be written again", async () => {
+    const clock = new ManualClock();
+    const file = join(mkdtempSync(join(root, "f-")), "in-the-way");
+    writeFileSync(file, "");
+    const told: string[] = [];
+    const spool = new SpoolWriter({
+      folder: file,
+      settings: settings(),
+      clock,
+      onFailed: () => told.push("failed"),
+      onWritable: () => told.push("writable"),
+    });
+    spool.bytes(Buffer.from("lost"));
+    await clock.advance(11_000);
+    spool.bytes(Buffer.from("lost"));
+    rmSync(file);
+    spool.bytes(Buffer.from("lost")); // not tried again yet
+    await clock.advance(11_000);
+    spool.bytes(Buffer.from("kept"));
+    await spool.close();
+    expect(told).toEqual(["failed", "writable"]);
+    const { found } = records(readFileSync(listSpools(file)[0]!.path));
+    expect(found.map((r) => r.kind)).toEqual(["header", "gap", "bytes"]);
+    expect(streamOf(found)).toBe("kept");
   });
 
   it.skipIf(process.platform === "win32")("cuts off what a full disk took only half of", () => {

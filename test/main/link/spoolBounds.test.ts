@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
-import { mkdtempSync, rmSync, utimesSync } from "node:fs";
+import { mkdtempSync, readdirSync, rmSync, utimesSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import type { Cycle } from "../../../app/cycle/Cycle.ts";
 import { compactSpool, surveySpool } from "../../../main/link/compactSpool.ts";
@@ -149,6 +149,15 @@ describe("keepBounds", () => {
     await quietSpool(folder, undefined, 8 * day);
     expect((await keepBounds({ folder, nowMs: Date.now(), inUse: undefined })).trimmed).toBe(true);
     expect(listSpools(folder)).toEqual([]);
+  });
+
+  it("clears away what a kill has left half rewritten", async () => {
+    const folder = folderFor();
+    await quietSpool(folder);
+    const { path } = listSpools(folder)[0]!;
+    writeFileSync(`${path}.new`, "half");
+    await keepBounds({ folder, nowMs: Date.now(), inUse: undefined });
+    expect(readdirSync(folder)).toEqual([basename(path)]);
   });
 
   it("has nothing to do where there is no spool", async () => {
