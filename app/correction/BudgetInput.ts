@@ -16,6 +16,11 @@ export type BudgetInput = {
     | {
         /** Standard uncertainty of the zero from its own quiet readings, newtons of indication. */
         readonly noiseN?: number | undefined;
+        /**
+         * Standard deviation of one of them: where it is of the size of the rounding or more, their mean has averaged the
+         * rounding out. Absent: `noiseN` stands in for it, on the safe side.
+         */
+        readonly readingN?: number | undefined;
         /** Half the change of zero that no rule could share out: half-width of a rectangle, newtons of indication. */
         readonly halfChangeN?: number | undefined;
       }

@@ -1,9 +1,11 @@
 /**
  * What a budget says of where the true force may lie about the value, in a form a probability can be read from fast:
- * Student's t for the repeats, up to two rectangles that matter, and the rest as a bell with its departure from one.
+ * Student's t for the repeats (and for a proof of few readings), up to two rectangles that matter, and the rest as a bell
+ * with its departure from one.
  */
 export type Spread = {
-  readonly t: { readonly scaleN: number; readonly degreesOfFreedom: number } | undefined;
+  /** None, one or two. */
+  readonly ts: readonly { readonly scaleN: number; readonly degreesOfFreedom: number }[];
   /** Half-widths, newtons, the wider first. */
   readonly rectanglesN: readonly number[];
   readonly restVarianceN2: number;

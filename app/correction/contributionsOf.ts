@@ -12,7 +12,7 @@ type Source = Line["source"];
  * - a scatter of the size of the rounding or more contains the rounding, so the resolution counts only where its
  *   standard uncertainty exceeds the standard deviation of one clamping; it is common to equal readings and not divided by √n;
  * - the zero is one and the same for all cycles and is not divided by √n; its own rounding takes the place of its
- *   noise where it is the greater of the two.
+ *   noise where its readings are quieter than the rounding.
  * @returns  lines above zero, in the order of `BudgetInput`
  * @throws RangeError  a negative or unfinite figure; a series of several without its scatter
  * @see JCGM 100:2008 (GUM) 4.2 (type A), 4.3.7 and F.2.2.1 (rectangles, resolution), clause 8
@@ -25,11 +25,12 @@ export function contributionsOf(input: BudgetInput): readonly Contribution[] {
   const scatter = scatterLines(input, sensitivity);
   const rounding = (sensitivity * (input.resolutionN ?? 0)) / ROOT_12;
   const zeroNoise = sensitivity * (zero?.noiseN ?? 0);
+  const zeroReading = sensitivity * (zero?.readingN ?? zero?.noiseN ?? 0);
   const misalignment = input.misalignment ?? { halfWidth: defaultMisalignment, assumed: true };
   const lines: Line[] = [
     ...scatter.lines,
     rectangle("resolution", rounding > scatter.ofOneN * (1 + 1e-12) ? rounding : 0, false),
-    zeroNoise >= rounding ? known("zero", zeroNoise, Infinity, false, "A") : rectangle("zero", rounding, false),
+    zeroReading >= rounding ? known("zero", zeroNoise, Infinity, false, "A") : rectangle("zero", rounding, false),
     rectangle("zero", (sensitivity * (zero?.halfChangeN ?? 0)) / ROOT_3, false),
     share("gaugeProof", force, input.gaugeProof),
     share("adapter", force, input.adapter),

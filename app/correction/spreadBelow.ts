@@ -12,35 +12,51 @@ import type { Spread } from "./Spread.ts";
  * @see JCGM 101:2008 6.4.9 (scaled t); Abramowitz and Stegun 7.2 (repeated integrals of the bell)
  */
 export function spreadBelow(spread: Spread, xN: number): number {
-  const { t, restVarianceN2 } = spread;
-  if (t === undefined) return clip(bellWithRectangles(spread, xN, Math.sqrt(restVarianceN2)));
-  const { weights, stretches } = chiSquareSteps(t.degreesOfFreedom);
-  const widest = (spread.rectanglesN[0] ?? 0) + (spread.rectanglesN[1] ?? 0);
-  const outside = Math.abs(xN) - widest;
+  return clip(average(spread, xN, 0, spread.restVarianceN2));
+}
+
+/** Over the steps of the t from place `at` on; `variance` is what the bells before it have. */
+function average(spread: Spread, xN: number, at: number, variance: number): number {
+  const t = spread.ts[at];
+  if (t === undefined) return bellWithRectangles(spread, xN, Math.sqrt(variance));
+  const { weights, stretches } = chiSquareSteps(t.degreesOfFreedom, at === 0 ? FINE : COARSE);
+  const outside = Math.abs(xN) - (spread.rectanglesN[0] ?? 0) - (spread.rectanglesN[1] ?? 0);
+  const last = at === spread.ts.length - 1;
   let sum = 0;
   for (let i = 0; i < weights.length; i += 1) {
-    const sigma = Math.sqrt(restVarianceN2 + t.scaleN * t.scaleN * stretches[i]!);
+    const wider = variance + t.scaleN * t.scaleN * stretches[i]!;
     // Nine sigma outside every rectangle nothing is left: most steps of most checks end here.
-    if (outside > 9 * sigma) sum += xN > 0 ? weights[i]! : 0;
-    else sum += weights[i]! * bellWithRectangles(spread, xN, sigma);
+    if (last && outside > 0 && outside * outside > FAR * FAR * wider) sum += xN > 0 ? weights[i]! : 0;
+    else sum += weights[i]! * average(spread, xN, at + 1, wider);
   }
-  return clip(sum);
+  return sum;
 }
 
 type Steps = { readonly weights: Float64Array; readonly stretches: Float64Array };
+
+type Grid = {
+  readonly widest: number;
+  readonly relative: number;
+  readonly least: number;
+  readonly kept: Map<number, Steps>;
+};
+
+/** The second t matters less by the choice of `spreadOf`: its steps may leave an error of 1e-4. */
+const FINE: Grid = { widest: 0.55, relative: 0.95, least: 1e-7, kept: new Map() };
+const COARSE: Grid = { widest: 0.8, relative: 1.4, least: 1e-5, kept: new Map() };
 
 /**
  * Equal steps over ln chi-square about its most likely value: the weight of each (they sum to 1) and by how much it
  * stretches the variance of t's scale. Kept for whole degrees of freedom, since a works has few of them and many checks.
  */
-function chiSquareSteps(nu: number): Steps {
+function chiSquareSteps(nu: number, { widest, relative, least, kept }: Grid): Steps {
   const known = kept.get(nu);
   if (known !== undefined) return known;
-  const step = Math.min(0.55, 0.95 / Math.sqrt(nu / 2));
+  const step = Math.min(widest, relative / Math.sqrt(nu / 2));
   const weightAt = (j: number) => Math.exp(0.5 * nu * (j * step - Math.expm1(j * step)));
   let [first, last] = [0, 0];
-  while (weightAt(first - 1) > LEAST) first -= 1;
-  while (weightAt(last + 1) > LEAST) last += 1;
+  while (weightAt(first - 1) > least) first -= 1;
+  while (weightAt(last + 1) > least) last += 1;
   const places = Array.from({ length: last - first + 1 }, (_, i) => first + i);
   const total = places.reduce((sum, j) => sum + weightAt(j), 0);
   const steps = {
@@ -51,8 +67,6 @@ function chiSquareSteps(nu: number): Steps {
   return steps;
 }
 
-const kept = new Map<number, Steps>();
-const LEAST = 1e-7;
 const INVERSE_ROOT_TWO_PI = 1 / Math.sqrt(2 * Math.PI);
 const clip = (p: number) => Math.min(1, Math.max(0, p));
 
@@ -76,7 +90,7 @@ function bellWithRectangles({ rectanglesN, restCumulantN4 }: Spread, x: number, 
 
 const bell = (z: number) => INVERSE_ROOT_TWO_PI * expMinusHalfSquare(z);
 
-/** Beyond nine sigma the integrals below are nothing, or their polynomial alone; most calls end there. */
+/** So many sigma out the integrals below are nothing, or their polynomial alone; most calls end there. */
 const FAR = 9;
 
 /** Integral of the bell's distribution function, with its fourth derivative's share. */

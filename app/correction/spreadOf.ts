@@ -3,16 +3,19 @@ import type { Spread } from "./Spread.ts";
 
 /**
  * The spread of a budget's sum, as JCGM 101 assigns distributions: t scaled by its standard uncertainty where few
- * readings are behind a line, rectangles and triangles, bells. The t with the fewest degrees of freedom and the two
- * widest rectangles keep their shape; everything else is summed by its second and fourth cumulants.
+ * readings are behind a line, rectangles and triangles, bells. Of the t and of the rectangles the two that matter most
+ * keep their shape; everything else is summed by its second and fourth cumulants.
  * @param contributions  independent; at least one above zero
  * @see JCGM 101:2008 6.4.2, 6.4.5, 6.4.7, 6.4.9
  */
 export function spreadOf(contributions: readonly Contribution[]): Spread {
   let variance = 0;
   for (const { standardN } of contributions) variance += standardN * standardN;
-  const few = contributions.filter((c) => c.distribution === "t" && c.degreesOfFreedom < Infinity);
-  const heaviest = few.toSorted((a, b) => a.degreesOfFreedom - b.degreesOfFreedom)[0];
+  const departure = (c: Contribution) => departureFromBell(c.standardN ** 2 / variance, c.degreesOfFreedom);
+  const few = contributions
+    .filter((c) => c.distribution === "t" && departure(c) > FIRST)
+    .toSorted((a, b) => departure(b) - departure(a))
+    .filter((c, i) => i === 0 || (i === 1 && departure(c) > SECOND));
   const wide = contributions
     .filter((c) => c.distribution === "rectangular" && c.standardN ** 2 > 0.02 * variance)
     .toSorted((a, b) => b.standardN - a.standardN)
@@ -20,17 +23,30 @@ export function spreadOf(contributions: readonly Contribution[]): Spread {
   let restVarianceN2 = 0;
   let restCumulantN4 = 0;
   for (const c of contributions) {
-    if (c === heaviest || wide.includes(c)) continue;
+    if (few.includes(c) || wide.includes(c)) continue;
     const [second, fourth] = cumulants(c);
     restVarianceN2 += second;
     restCumulantN4 += fourth;
   }
   return {
-    t: heaviest && { scaleN: heaviest.standardN, degreesOfFreedom: heaviest.degreesOfFreedom },
+    ts: few.map((c) => ({ scaleN: c.standardN, degreesOfFreedom: c.degreesOfFreedom })),
     rectanglesN: wide.map((c) => c.standardN * Math.sqrt(3)),
     restVarianceN2,
     restCumulantN4,
   };
+}
+
+/** From which departure a t keeps its shape, and from which a second one is worth its time. */
+const FIRST = 0.001;
+const SECOND = 0.03;
+
+/**
+ * How much a t with a share of the variance bends the sum: its share of the fourth cumulant. Up to four degrees of
+ * freedom there is none, and even a narrow t reaches far.
+ */
+function departureFromBell(share: number, degreesOfFreedom: number): number {
+  if (degreesOfFreedom > 4.5) return (6 * share * share) / (degreesOfFreedom - 4);
+  return share > 1e-7 ? 1 + share : 0;
 }
 
 /** Variance and fourth cumulant of one line. A t of four degrees of freedom or fewer has no fourth: it is taken at five, as a bell. */

@@ -54,6 +54,12 @@ describe("contributionsOf", () => {
     expect(zeroLines(2)).toMatchObject([{ distribution: "rectangular", standardN: 10 / Math.sqrt(12) }]);
   });
 
+  it("leaves the zero's rounding out where its readings scatter enough to average it out", () => {
+    const zero = { noiseN: 1, readingN: 3 };
+    expect(of({ ...series, resolutionN: 10, zero }, "zero")).toMatchObject([{ distribution: "normal", standardN: 1 }]);
+    expect(of({ ...series, resolutionN: 11, zero }, "zero")).toMatchObject([{ distribution: "rectangular" }]);
+  });
+
   it("takes half the zero's change for the half-width of a rectangle", () => {
     expect(of({ ...series, zero: { halfChangeN: 9 } }, "zero")).toMatchObject([
       { distribution: "rectangular", standardN: 9 / Math.sqrt(3) },

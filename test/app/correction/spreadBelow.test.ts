@@ -4,6 +4,7 @@ import { spreadBelow } from "../../../app/correction/spreadBelow.ts";
 import { spreadOf } from "../../../app/correction/spreadOf.ts";
 import { normalCdf } from "../../../app/numerics/normalCdf.ts";
 import { studentCdf } from "../../../app/numerics/studentCdf.ts";
+import { studentQuantile } from "../../../app/numerics/studentQuantile.ts";
 
 const line = (
   standardN: number,
@@ -73,6 +74,19 @@ describe("spreadBelow", () => {
       let sum = 0;
       for (let i = 0; i < 2000; i += 1) sum += studentCdf((x - a + (2 * a * (i + 0.5)) / 2000) / 0.8, 2);
       expect(Math.abs(below(x, line(0.8, "t", 2), line(1.3, "rectangular")) - sum / 2000)).toBeLessThan(1e-5);
+    }
+  });
+
+  it.each([
+    [3, 0.7, 8, 0.7],
+    [1, 0.1, 12, 1],
+    [7, 0.6, 6, 0.8],
+  ])("folds a t of %d degrees (u = %d) and one of %d (u = %d) as a fine sum over the second does", (nu, u, nu2, u2) => {
+    const slices = 4000;
+    const second = Array.from({ length: slices }, (_, i) => u2 * studentQuantile((i + 0.5) / slices, nu2));
+    for (const x of points) {
+      const sum = second.reduce((s, e) => s + studentCdf((x - e) / u, nu), 0) / slices;
+      expect(Math.abs(below(x, line(u, "t", nu), line(u2, "t", nu2)) - sum)).toBeLessThan(5e-4);
     }
   });
 });
