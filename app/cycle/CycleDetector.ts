@@ -1,9 +1,11 @@
 import type { ReadingState } from "../gauge/ReadingSink.ts";
 import type { Rest } from "./Cycle.ts";
-import type { EmitCycle } from "./CycleDesk.ts";
 import type { LiveState } from "./LiveState.ts";
-import { FALL, Phases, REST, SEEK, UP } from "./Phases.ts";
-import { StampClock } from "./StampClock.ts";
+import type { EmitCycle } from "./phase/CycleDesk.ts";
+import { FALL, REST, SEEK, UP } from "./phase/PhaseGround.ts";
+import { Phases } from "./phase/Phases.ts";
+import { StampClock } from "./phase/StampClock.ts";
+import type { ZeroOutcome } from "./phase/steadyZero.ts";
 
 export type DetectorOptions = {
   /** Readings a second; absent: the stamps', else unknown, and times are undefined. */
@@ -113,6 +115,16 @@ export class CycleDetector {
   /** The rest in progress as far as it has lasted; undefined when the force is not at a true rest. */
   get restNow(): Rest | undefined {
     return this.#phases.restNow;
+  }
+
+  /**
+   * Takes the last second of readings as the zero, when it is one of rest. Refused where the force moves, presses or is
+   * hidden; the zero that stood stays then.
+   */
+  takeZero(): ZeroOutcome {
+    if (this.#overloaded) return { kind: "refused", reason: "overload" };
+    if (this.#heldNow) return { kind: "refused", reason: "held" };
+    return this.#phases.takeZero();
   }
 
   get live(): LiveState {

@@ -5,6 +5,7 @@ import type { ForceUnit } from "../quantity/forceUnits.ts";
 import type { Cycle, Rest, Waveform } from "./Cycle.ts";
 import { CycleDetector } from "./CycleDetector.ts";
 import type { LiveState } from "./LiveState.ts";
+import type { ZeroOutcome } from "./phase/steadyZero.ts";
 
 export type GaugeStreamOptions = {
   readonly pattern: LinePattern;
@@ -92,6 +93,11 @@ export class GaugeStream {
   /** The rest in progress, for `applyZeros`. */
   get restNow(): Rest | undefined {
     return this.#detector.restNow;
+  }
+
+  /** See `CycleDetector.takeZero`. */
+  takeZero(): ZeroOutcome {
+    return this.#detector.takeZero();
   }
 
   get live(): LiveState {

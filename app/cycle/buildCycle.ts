@@ -1,6 +1,6 @@
 import type { Cycle, CycleFlag, Rest } from "./Cycle.ts";
-import type { CycleFound } from "./readCycle.ts";
-import type { Trace } from "./Trace.ts";
+import type { Trace } from "./phase/Trace.ts";
+import type { CycleFound } from "./read/readCycle.ts";
 
 const flagOrder: readonly CycleFlag[] = [
   "overload",

@@ -1,7 +1,7 @@
-import type { CycleFlag } from "./Cycle.ts";
+import type { CycleFlag } from "../Cycle.ts";
+import type { Trace } from "../phase/Trace.ts";
 import { type Ground, readingsIn } from "./Ground.ts";
 import type { Stretch } from "./readCycle.ts";
-import type { Trace } from "./Trace.ts";
 
 /** Prepares a stretch for reading: what was overload or clipped is no reading, but force all the same. */
 export function groundOf(s: Stretch, flags: Set<CycleFlag>): Ground {

@@ -1,38 +1,11 @@
-import type { Rest } from "./Cycle.ts";
-import type { EmitCycle } from "./CycleDesk.ts";
-import { CycleFiler } from "./CycleFiler.ts";
-import { Excursion } from "./Excursion.ts";
+import { stretchMedian } from "../read/stretch.ts";
 import { foldHold } from "./foldHold.ts";
-import { type Pace, paceAt } from "./Pace.ts";
-import { quietLevel } from "./quietLevel.ts";
-import { stretchMedian } from "./stretch.ts";
-import { Trace, traceLimit } from "./Trace.ts";
-import { ZeroBand } from "./ZeroBand.ts";
-
-export const SEEK = 0; // no level known yet
-export const REST = 1; // inside the zero band
-export const UP = 2; // above it: a knock, a rise, a hold
-export const FALL = 3; // fell by half and more; where will it stay?
-export const SINK = 4; // below the band: a strained rest was released, or the zero moved
+import { FALL, PhaseGround, REST, SEEK, SINK, UP } from "./PhaseGround.ts";
+import { traceLimit } from "./Trace.ts";
 
 /** Where the force stands, reading after reading. The reading is in the trace already when `take` hears of it. */
-export class Phases {
-  phase = SEEK;
-  readonly trace = new Trace();
-  readonly band = new ZeroBand();
-  readonly out = new Excursion();
-  pace: Pace;
-  readonly #filer: CycleFiler;
-  #initial = true; // no clamping since the start or the last gap: the first rest may turn out to be a hold
+export class Phases extends PhaseGround {
   #rested = false; // a rest lies before the stretch in work
-  #lostLevelN: number | undefined; // what was in the air when the link was lost
-
-  constructor(rateHz: number | undefined, capacityN: number | undefined, emit: EmitCycle) {
-    this.trace.rateHz = rateHz;
-    this.pace = paceAt(rateHz);
-    this.#filer = new CycleFiler(this.trace, this.band, this.out, capacityN, emit);
-  }
-
   take(value: number): void {
     if (this.phase === UP) this.#up(value);
     else if (this.phase === REST) this.#rest(value);
@@ -41,44 +14,27 @@ export class Phases {
     else this.#seek();
   }
 
-  /** Four times a second of rest. */
-  lookAtRest(): void {
-    this.#setPace();
-    this.band.refresh(this.trace, this.pace);
-    if (this.band.rested(this.trace) >= this.pace.release) this.#filer.complete(this.band.strained);
-  }
-
   /** Cuts what is in work and forgets what is known. */
   cut(): void {
-    if (this.phase === UP) this.#lostLevelN = this.#filer.file(undefined, this.#rested, false) ?? this.#lostLevelN;
-    else if (this.phase === FALL) this.#filer.file(this.out.leastN, this.#rested, false);
-    else if (this.phase === REST) this.#filer.complete(this.band.strained);
-    this.#filer.desk.release(undefined, false);
+    // In the first rest after a gap this may still be the hold that the gap cut.
+    if (this.phase === UP) this.lostLevelN = this.filer.file(undefined, this.#rested, false);
+    else if (this.phase === FALL) this.filer.file(this.out.leastN, this.#rested, false);
+    else if (this.phase === REST) this.filer.complete(this.band.strained);
+    this.filer.desk.release(undefined, false);
     this.trace.dropHead(this.trace.length);
     this.out.begin(0, 0);
     this.phase = SEEK;
-    this.#initial = true;
-  }
-
-  /** Whether the force stands still now. */
-  isQuiet(): boolean {
-    return this.#quietNow(this.out.onset) !== undefined;
-  }
-
-  /** The rest in progress, where it is a true one. */
-  get restNow(): Rest | undefined {
-    if (this.phase !== REST || this.band.strained) return undefined;
-    return this.band.restUpTo(this.trace, this.trace.length)?.rest;
+    this.initial = true;
   }
 
   #seek(): void {
     const { trace, out } = this;
     if (!out.blockDone(trace, this.pace)) return;
     out.blockFrom = trace.length;
-    this.#setPace();
-    const level = this.#quietNow(0);
+    this.setPace();
+    const level = this.quietNow(0);
     if (level !== undefined) {
-      this.#beginRest(level, false);
+      this.beginRest(level, false);
       return;
     }
     if (trace.length < traceLimit) return;
@@ -134,14 +90,14 @@ export class Phases {
 
   #endBlock(): void {
     const { out, trace, band } = this;
-    const leastN = this.#filer.leastN;
+    const leastN = this.filer.leastN;
     out.endBlock(trace, band.trueN, leastN);
     // Too little for a clamping for too long: the zero has moved.
     if (out.topN - band.trueN < leastN && !out.overloaded && this.#isTired()) {
-      this.#beginRest(this.#levelNow(), band.strained);
+      this.beginRest(this.levelNow(), band.strained);
       return;
     }
-    if (trace.length >= traceLimit) foldHold(this.#filer.stretch(undefined, undefined), out);
+    if (trace.length >= traceLimit) foldHold(this.filer.stretch(undefined, undefined), out);
   }
 
   /** Low for five seconds and no longer rising, or for twenty at all. */
@@ -152,7 +108,7 @@ export class Phases {
     if (lasted <= patience || lasted > 4 * patience) return lasted > patience;
     const ago = trace.length - (patience >> 1);
     const before = stretchMedian(trace.values, ago - quiet, ago) - out.baseN;
-    return !(this.#levelNow() - out.baseN > 1.2 * Math.max(before, 0));
+    return !(this.levelNow() - out.baseN > 1.2 * Math.max(before, 0));
   }
 
   #fall(value: number): void {
@@ -174,7 +130,7 @@ export class Phases {
     }
     if (!out.blockDone(trace, this.pace)) return;
     out.blockFrom = trace.length;
-    const level = this.#quietNow(out.onset) ?? (trace.length >= traceLimit ? out.leastN : undefined);
+    const level = this.quietNow(out.onset) ?? (trace.length >= traceLimit ? out.leastN : undefined);
     if (level === undefined) return;
     if (level - out.leastN > this.#riseN()) this.#riseAgain();
     else this.#close(level);
@@ -182,13 +138,13 @@ export class Phases {
 
   /** A new rise out of a fall: a tenth of the last level, and no less than a clamping needs. */
   #riseN(): number {
-    return Math.max(0.1 * (this.out.topN - this.band.trueN), this.#filer.leastN);
+    return Math.max(0.1 * (this.out.topN - this.band.trueN), this.filer.leastN);
   }
 
   /** The next clamping began before the force had come to rest. */
   #riseAgain(): void {
     const { out } = this;
-    const found = this.#filer.file(out.leastN, this.#rested, false, out.leastAt + 1);
+    const found = this.filer.file(out.leastN, this.#rested, false, out.leastAt + 1);
     if (found !== undefined) this.#riseFromLow();
     this.phase = UP;
   }
@@ -197,7 +153,7 @@ export class Phases {
   #riseFromLow(): void {
     const { out, trace, band } = this;
     trace.dropHead(out.leastAt);
-    this.#initial = false;
+    this.initial = false;
     band.from = 0;
     this.#rested = false;
     out.begin(0, out.leastN);
@@ -206,24 +162,17 @@ export class Phases {
   /** The stretch in work has come down to `level`. */
   #close(level: number): void {
     const { out, trace, band } = this;
-    const found = this.#filer.file(level, this.#rested, false);
+    const found = this.filer.file(level, this.#rested, false);
     if (found === undefined) {
       // A knock or a spike: the rest goes on through it.
       this.phase = REST;
-      if (!(level >= band.lowN && level <= band.highN)) this.#settleAt(level);
+      if (!(level >= band.lowN && level <= band.highN)) this.settleAt(level);
       return;
     }
-    this.#initial = false;
+    this.initial = false;
     const stay = Math.min(trace.length, out.inside > 0 ? out.inside : this.pace.quiet);
     trace.dropHead(trace.length - stay);
-    this.#settleAt(level);
-  }
-
-  /** A rest begins at `level`: strained when the last cycle left force in it. */
-  #settleAt(level: number): void {
-    const { band } = this;
-    const residual = this.#filer.desk.residualN ?? band.halfWidthN;
-    this.#beginRest(level, level - band.trueN > residual);
+    this.settleAt(level);
   }
 
   #sink(value: number): void {
@@ -235,7 +184,7 @@ export class Phases {
       this.phase = REST;
       return;
     }
-    const rise = Math.max(0.3 * (band.centreN - out.leastN), this.#filer.leastN);
+    const rise = Math.max(0.3 * (band.centreN - out.leastN), this.filer.leastN);
     out.risen = value > out.leastN + rise && value < band.lowN ? out.risen + 1 : 0;
     if (out.risen >= this.pace.stay) this.#riseFromSink();
     else if (value > band.highN) this.#beginUp(trace.length - 1, true, value);
@@ -246,7 +195,7 @@ export class Phases {
     const { out, trace } = this;
     out.blockFrom = trace.length;
     const tired = trace.length - out.onset > this.pace.patience;
-    const level = this.#quietNow(out.onset) ?? (tired ? this.#levelNow() : undefined);
+    const level = this.quietNow(out.onset) ?? (tired ? this.levelNow() : undefined);
     if (level !== undefined) this.#sunkTo(level);
   }
 
@@ -254,10 +203,10 @@ export class Phases {
   #riseFromSink(): void {
     const { out, band } = this;
     const low = out.leastN;
-    if (this.#initial && band.centreN - low >= this.#filer.leastN) this.#fileBegun(low, out.leastAt + 1);
+    if (this.initial && band.centreN - low >= this.filer.leastN) this.#fileBegun(low, out.leastAt + 1);
     band.trueN = Math.min(band.trueN, low);
     this.#riseFromLow();
-    band.begin(this.trace, 0, low, low - band.trueN > (this.#filer.desk.residualN ?? band.halfWidthN), this.pace);
+    band.begin(this.trace, 0, low, low - band.trueN > this.residualN, this.pace);
     this.phase = UP;
   }
 
@@ -272,48 +221,18 @@ export class Phases {
     out.topN = topN;
     out.leastAt = leastAt;
     out.leastN = level;
-    const restOfCut = Math.abs(above - (this.#lostLevelN ?? Number.POSITIVE_INFINITY)) < 0.1 * above;
-    if (!restOfCut) this.#filer.file(level, false, true, end);
+    const restOfCut = Math.abs(above - (this.lostLevelN ?? Number.POSITIVE_INFINITY)) < 0.1 * above;
+    if (!restOfCut) this.filer.file(level, false, true, end);
   }
 
   /** A quiet level below the band. The first level of a stream was a hold, if it lies so much higher. */
   #sunkTo(level: number): void {
     const { band, trace } = this;
-    if (this.#initial && band.centreN - level >= this.#filer.leastN) {
+    if (this.initial && band.centreN - level >= this.filer.leastN) {
       this.#fileBegun(level, trace.length);
-      this.#initial = false;
+      this.initial = false;
       trace.dropHead(Math.max(0, trace.length - this.pace.quiet));
     }
-    this.#settleAt(level);
-  }
-
-  #beginRest(level: number, strained: boolean): void {
-    this.#lostLevelN = this.phase === SEEK ? this.#lostLevelN : undefined;
-    const from = Math.max(0, this.trace.length - this.pace.quiet);
-    this.band.begin(this.trace, from, level, strained, this.pace);
-    this.phase = REST;
-  }
-
-  #quietNow(after: number): number | undefined {
-    const { trace } = this;
-    const from = trace.length - this.pace.quiet;
-    return from < after ? undefined : quietLevel(trace.values, from, trace.length, this.band.stepN, this.band.sigmaN);
-  }
-
-  #levelNow(): number {
-    const level = stretchMedian(this.trace.values, this.trace.length - this.pace.quiet, this.trace.length);
-    return !Number.isNaN(level) ? level : this.band.centreN;
-  }
-
-  /** With stamps the rate is what they show. */
-  #setPace(): void {
-    const { trace } = this;
-    if (trace.times === undefined || trace.length < 8) return;
-    const span = trace.secondsBetween(0, trace.length - 1);
-    if (!(span > 0)) return;
-    const rate = (trace.length - 1) / span;
-    if (trace.rateHz !== undefined && Math.abs(rate / trace.rateHz - 1) < 0.02) return;
-    trace.rateHz = rate;
-    this.pace = paceAt(rate);
+    this.settleAt(level);
   }
 }

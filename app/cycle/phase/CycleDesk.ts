@@ -1,5 +1,5 @@
-import { inOrder, withZero } from "./buildCycle.ts";
-import type { Cycle, Rest, Waveform } from "./Cycle.ts";
+import { inOrder, withZero } from "../buildCycle.ts";
+import type { Cycle, Rest, Waveform } from "../Cycle.ts";
 
 export type EmitCycle = (cycle: Cycle, waveform: Waveform) => void;
 

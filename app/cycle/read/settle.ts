@@ -1,6 +1,6 @@
-import { groupedMedian } from "../numerics/groupedMedian.ts";
-import { median } from "../numerics/median.ts";
-import { sampleStdDev } from "../numerics/sampleStdDev.ts";
+import { groupedMedian } from "../../numerics/groupedMedian.ts";
+import { median } from "../../numerics/median.ts";
+import { sampleStdDev } from "../../numerics/sampleStdDev.ts";
 import type { Ground } from "./Ground.ts";
 import type { HoldBounds } from "./holdBounds.ts";
 import { ringEnd } from "./ringPeriod.ts";

@@ -1,6 +1,6 @@
+import { type RestFound, restOf } from "../read/restOf.ts";
+import { leastStep, stretchMedian, stretchScale } from "../read/stretch.ts";
 import type { Pace } from "./Pace.ts";
-import { type RestFound, restOf } from "./restOf.ts";
-import { leastStep, stretchMedian, stretchScale } from "./stretch.ts";
 import type { Trace } from "./Trace.ts";
 
 /**

@@ -1,4 +1,4 @@
-import { median } from "../numerics/median.ts";
+import { median } from "../../numerics/median.ts";
 
 /**
  * Single readings that stand out of both neighbours farther than noise, a ring or a rise can carry one: wrong digits,

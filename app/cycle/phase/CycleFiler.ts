@@ -1,8 +1,8 @@
-import { buildCycle, inOrder } from "./buildCycle.ts";
+import { buildCycle, inOrder } from "../buildCycle.ts";
+import { type CycleFound, readCycle, type Stretch } from "../read/readCycle.ts";
+import type { RestFound } from "../read/restOf.ts";
 import { CycleDesk, type EmitCycle } from "./CycleDesk.ts";
 import type { Excursion } from "./Excursion.ts";
-import { type CycleFound, readCycle, type Stretch } from "./readCycle.ts";
-import type { RestFound } from "./restOf.ts";
 import type { Trace } from "./Trace.ts";
 import { waveformOf } from "./waveformOf.ts";
 import type { ZeroBand } from "./ZeroBand.ts";

@@ -1,6 +1,6 @@
-import type { Rest } from "./Cycle.ts";
+import type { Rest } from "../Cycle.ts";
+import type { Trace } from "../phase/Trace.ts";
 import { lineFit, residualsOf, roundingVariance, type Scatter, scatterOf } from "./scatter.ts";
-import type { Trace } from "./Trace.ts";
 
 export type RestFound = {
   readonly rest: Rest;

@@ -1,4 +1,4 @@
-import { leastStep, scatterOfSteps, stretchMedian, stretchScale } from "./stretch.ts";
+import { leastStep, scatterOfSteps, stretchMedian, stretchScale } from "../read/stretch.ts";
 
 /**
  * Whether the readings in [from, to) stand at one level: their halves agree within what their own scatter explains,

@@ -1,6 +1,6 @@
-import type { CycleFlag } from "./Cycle.ts";
+import type { CycleFlag } from "../Cycle.ts";
+import { stretchMedian } from "../read/stretch.ts";
 import type { Pace } from "./Pace.ts";
-import { stretchMedian } from "./stretch.ts";
 import type { Trace } from "./Trace.ts";
 
 /** What is known of the stretch outside the zero band while it lasts. */

@@ -1,4 +1,5 @@
-import type { CycleFlag } from "./Cycle.ts";
+import type { CycleFlag } from "../Cycle.ts";
+import type { Trace } from "../phase/Trace.ts";
 import { findOnset, findReturn } from "./cycleEdges.ts";
 import { type Ground, readingsIn } from "./Ground.ts";
 import { groundOf } from "./groundOf.ts";
@@ -9,7 +10,6 @@ import { ringPeriod } from "./ringPeriod.ts";
 import { type Settled, settle } from "./settle.ts";
 import { findSpikes } from "./spikes.ts";
 import { scatterOfSteps } from "./stretch.ts";
-import type { Trace } from "./Trace.ts";
 
 /** What the detector knows of a stretch that may be a clamping. */
 export type Stretch = {

@@ -1,5 +1,5 @@
-import { medianInPlace } from "../numerics/median.ts";
-import { normalPerMad } from "../numerics/medianAbsoluteDeviation.ts";
+import { medianInPlace } from "../../numerics/median.ts";
+import { normalPerMad } from "../../numerics/medianAbsoluteDeviation.ts";
 
 /** Looks at stretches of readings in which places without a reading (NaN, Infinity) count as nothing. */
 

@@ -1,4 +1,4 @@
-import type { Waveform } from "./Cycle.ts";
+import type { Waveform } from "../Cycle.ts";
 import type { Trace } from "./Trace.ts";
 
 /** Copies the readings of [from, to) out of a trace. */

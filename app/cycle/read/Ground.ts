@@ -1,4 +1,4 @@
-import type { Trace } from "./Trace.ts";
+import type { Trace } from "../phase/Trace.ts";
 
 /**
  * What the parts of a cycle's analysis share. Indices are those of the trace.

@@ -1,4 +1,4 @@
-import { median } from "../numerics/median.ts";
+import { median } from "../../numerics/median.ts";
 import { type Ground, readingsIn } from "./Ground.ts";
 import { lineFit } from "./scatter.ts";
 import { stretchMedian } from "./stretch.ts";

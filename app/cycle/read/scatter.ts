@@ -1,5 +1,5 @@
-import { correlationTime } from "../numerics/correlationTime.ts";
-import { studentQuantile } from "../numerics/studentQuantile.ts";
+import { correlationTime } from "../../numerics/correlationTime.ts";
+import { studentQuantile } from "../../numerics/studentQuantile.ts";
 
 /** Readings of one level with their mean, or the trend they follow, taken off. */
 export type Residuals = { readonly values: Float64Array; readonly parameters: number };

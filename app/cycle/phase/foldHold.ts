@@ -1,11 +1,11 @@
+import type { Ground } from "../read/Ground.ts";
+import { groundOf } from "../read/groundOf.ts";
+import { findHold } from "../read/holdBounds.ts";
+import { stepsInHold } from "../read/holdSteps.ts";
+import { peakForce } from "../read/peakForce.ts";
+import type { Stretch } from "../read/readCycle.ts";
+import { findSpikes } from "../read/spikes.ts";
 import type { Excursion } from "./Excursion.ts";
-import type { Ground } from "./Ground.ts";
-import { groundOf } from "./groundOf.ts";
-import { findHold } from "./holdBounds.ts";
-import { stepsInHold } from "./holdSteps.ts";
-import { peakForce } from "./peakForce.ts";
-import type { Stretch } from "./readCycle.ts";
-import { findSpikes } from "./spikes.ts";
 import { traceLimit } from "./Trace.ts";
 
 /**
