@@ -36,6 +36,7 @@ const unreadable = (detail: string): LedgerReport => ({
   waveforms: 0,
   waveformsLeftOut: 0,
   signedHeads: 0,
+  keys: [],
   chains: [],
   damaged: [{ what: "structure", fault: "unreadable", detail }],
   damagedCount: 1,

@@ -1,11 +1,14 @@
+import type { KeyObject } from "node:crypto";
 import { type Db, prepared } from "./db.ts";
 import { faultOf, inPlainWords } from "./faults.ts";
 import { Chain } from "./ledger/Chain.ts";
 import { checkDrafts } from "./ledger/checkDrafts.ts";
 import { matchNamed } from "./ledger/matchNamed.ts";
+import { type ForeignChain, mergeChain } from "./ledger/mergeChain.ts";
 import type { Origin } from "./ledger/ownOrigin.ts";
 import { packRecent } from "./ledger/packRecent.ts";
 import { lastEntry } from "./ledger/readEntry.ts";
+import { type SignedHead, signHeads } from "./ledger/signedHeads.ts";
 import { insertWaveforms } from "./records/waveforms.ts";
 import { SpaceWatch } from "./SpaceWatch.ts";
 import type { AppendExtra, EntryDraft, FiledEntry, OpenOptions, Store } from "./Store.ts";
@@ -19,6 +22,8 @@ export type OpenParts = {
   readonly origin: Origin | undefined;
   readonly refusal: Store["refusal"];
   readonly options: OpenOptions;
+  /** Signs the heads; undefined where there is none. */
+  readonly key: KeyObject | undefined;
   readonly unlock: () => void;
 };
 
@@ -66,6 +71,20 @@ export class OpenStore implements Store {
     });
   }
 
+  merge(
+    chains: readonly ForeignChain[],
+    { detail, operatorId }: { detail: string; operatorId: string | null },
+  ): number {
+    return this.write((db) => {
+      if (this.#chain === undefined) throw new StoreError("readOnly", "This data file has no chain to continue.");
+      const stamp = this.#stamp();
+      const added = chains.reduce((sum, chain) => sum + mergeChain(db, chain, stamp.atMs), 0);
+      this.#chain.forget(); // its run may have ended, or its own entries come back
+      this.#chain.append(checkDrafts([{ kind: "act", body: { what: "merged", detail, operatorId } }]), stamp);
+      return added;
+    });
+  }
+
   write<T>(work: (db: Db) => T): T {
     if (this.#refusal !== undefined) throw new StoreError(this.#refusal.code, this.#refusal.message);
     try {
@@ -85,13 +104,10 @@ export class OpenStore implements Store {
     clearTimeout(this.#idle);
     this.#idle = undefined;
     if (this.#refusal !== undefined) return;
-    try {
+    this.#quietly(() => {
       inPlainWords(() => this.#transaction(packRecent));
       this.db.pragma("wal_checkpoint(PASSIVE)");
-    } catch (cause) {
-      if (faultOf(cause) === "damaged") this.refuse("damaged", (cause as Error).message);
-      // A full disk or a busy file can wait: nothing depends on the housekeeping.
-    }
+    });
   }
 
   lastPlace(): number {
@@ -112,8 +128,20 @@ export class OpenStore implements Store {
     this.#refusal ??= { code, message };
   }
 
+  signHeads(): SignedHead[] {
+    const { key, options } = this.#parts;
+    if (key === undefined) return [];
+    return this.write((db) => signHeads(db, key, options.now()));
+  }
+
+  /** At opening and closing, which it must not hinder. */
+  signQuietly(): void {
+    if (this.#refusal === undefined && this.lastPlace() > 0) this.#quietly(() => this.signHeads());
+  }
+
   close(): void {
     if (!this.db.open) return;
+    this.signQuietly();
     this.tidy();
     this.db.close();
     this.#parts.unlock();
@@ -127,6 +155,15 @@ export class OpenStore implements Store {
       })
       .immediate();
     return done as T; // set by the transaction, or it threw
+  }
+
+  /** A full disk or a busy file can wait: nothing depends on the housekeeping. */
+  #quietly(work: () => void): void {
+    try {
+      work();
+    } catch (cause) {
+      if (faultOf(cause) === "damaged") this.refuse("damaged", (cause as Error).message);
+    }
   }
 
   #tidyWhenIdle(): void {

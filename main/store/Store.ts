@@ -2,6 +2,8 @@ import type { z } from "zod";
 import type { Entry } from "../../app/ledger/entry.ts";
 import type { Kind, kinds } from "../../app/ledger/kinds.ts";
 import type { Db } from "./db.ts";
+import type { ForeignChain } from "./ledger/mergeChain.ts";
+import type { SignedHead } from "./ledger/signedHeads.ts";
 import type { StoreFault } from "./StoreError.ts";
 
 /** What is to be filed: a kind and its body, checked by the kind's schema. */
@@ -47,6 +49,12 @@ export type Store = {
    * @throws ZodError  a body that is not what its kind asks for
    */
   append(batch: readonly EntryDraft[], extra?: AppendExtra): FiledEntry[];
+  /**
+   * Takes over other files' chains, all or nothing, and files the act in the own chain. Long: it belongs in a job.
+   * @returns  how many entries were new
+   * @throws StoreError  `conflict`, `damaged`, `newer`, and what `append` throws
+   */
+  merge(chains: readonly ForeignChain[], act: { readonly detail: string; readonly operatorId: string | null }): number;
   /** Work on unchained tables alone (draft, names), in one transaction. Same refusals as `append`. */
   write<T>(work: (db: Db) => T): T;
   /** When the newest entry of any origin was made, by the clock of its PC; undefined in an empty file. */
@@ -57,6 +65,11 @@ export type Store = {
   newId(): string;
   /** Housekeeping: packs what was filed and writes the log back. Comes by itself when nothing was written for a while. */
   tidy(): void;
+  /**
+   * Signs the head of every chain as it stands now, for a report to print, and answers all of them. Empty where there
+   * is no key. Happens by itself when the file is opened and closed.
+   */
+  signHeads(): SignedHead[];
   /** From here on nothing is written: damage was found. */
   refuse(code: StoreFault, message: string): void;
   close(): void;

@@ -21,7 +21,8 @@ const meanings: readonly (readonly [RegExp, StoreFault])[] = [
 const words: Readonly<Record<StoreFault, string>> = {
   full: "The disk that holds the data file is full. Nothing of this was filed; what was filed before is safe. Make room on the disk and accept again.",
   damaged:
-    "The disk refused or returned damaged data. Nothing of this was filed. What was filed before is left as it is; check the disk, and verify the records.",
+    "The disk refused, or returned damaged data. What was filed before is left as it is. Whether this was filed is not certain: nothing more is " +
+    "written now; check the disk, start the program again, and look before you file it a second time.",
   busy: "A long act (an import or a restore) is writing to the data file. Nothing was filed; accept again when it is done.",
   readOnly:
     "The data file cannot be written: the file, its folder or its disk is write-protected. Nothing of this was filed. Give this user the right to write there.",

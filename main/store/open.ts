@@ -5,6 +5,7 @@ import type { Db } from "./db.ts";
 import { faultOf, inPlainWords } from "./faults.ts";
 import { markFile, refuseStrangers } from "./fileMark.ts";
 import { damageAtOpening } from "./ledger/damageAtOpening.ts";
+import { headKey } from "./ledger/headKey.ts";
 import { ownOrigin, thisMachine } from "./ledger/ownOrigin.ts";
 import { takeLock } from "./lock.ts";
 import { migrate } from "./migrate.ts";
@@ -88,7 +89,10 @@ function openForWriting(path: string, demo: boolean, options: OpenOptions): Stor
     }
     const machine = options.machine ?? thisMachine();
     const origin = inPlainWords(() => ownOrigin(db, machine, options.now(), options.freshOrigin));
-    return new OpenStore({ path, demo, db, origin, refusal: undefined, options, unlock });
+    const key = headKey(path);
+    const store = new OpenStore({ path, demo, db, origin, refusal: undefined, options, key, unlock });
+    store.signQuietly();
+    return store;
   } catch (cause) {
     unlock();
     throw cause;
@@ -132,6 +136,7 @@ function openForReading(path: string, options: OpenOptions, why: Store["refusal"
     origin: undefined,
     refusal,
     options,
+    key: undefined,
     unlock: () => {},
   });
 }

@@ -66,7 +66,7 @@ export class Chain {
   }
 }
 
-/** The run an origin's next entry belongs to: the last one if it is its own, else a new one. */
+/** The run an origin's next entry belongs to: the last one if it is its own, else a new one. @param seq  of its last entry so far */
 export function openRun(db: Db, originN: number, seq: number): number {
   const last = allRuns(db).at(-1);
   if (last?.origin_n === originN) return last.n;

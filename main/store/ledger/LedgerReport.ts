@@ -21,6 +21,8 @@ export type LedgerReport = {
   /** Waveforms that checks name but that stayed behind when records were taken over from another file. */
   readonly waveformsLeftOut: number;
   readonly signedHeads: number;
+  /** The public keys that signed them, oldest first; a lost key shows as a second one. */
+  readonly keys: readonly string[];
   readonly chains: readonly ChainReport[];
   /** The first thousand things found wrong, in the order of the file. */
   readonly damaged: readonly Damage[];

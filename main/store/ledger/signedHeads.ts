@@ -2,7 +2,7 @@ import { createPublicKey, type KeyObject, sign, verify } from "node:crypto";
 import { canonicalJson } from "../../../app/ledger/canonicalJson.ts";
 import { type Db, prepared } from "../db.ts";
 import type { DamageList } from "./DamageList.ts";
-import { headOf } from "./head.ts";
+import { type Head, headOf } from "./head.ts";
 import type { Origin } from "./ownOrigin.ts";
 import { placeOfEntry } from "./place.ts";
 
@@ -18,22 +18,37 @@ export type SignedHead = {
   readonly signature: string;
 };
 
-/** Signs the head of a chain and keeps it; nothing to do when that very head was signed with this key before. */
-export function signHead(db: Db, origin: Origin, key: KeyObject, atMs: number): SignedHead | undefined {
-  const { seq, hash } = headOf(db, origin.n);
-  if (seq === 0) return undefined;
+/**
+ * Signs the head of every chain in the file and keeps the signatures; a head this key has signed before is not signed
+ * again. The caller holds the transaction.
+ */
+export function signHeads(db: Db, key: KeyObject, atMs: number): SignedHead[] {
   const publicKey = rawPublicKey(key);
-  const known = prepared<Omit<SignedHead, "origin" | "publicKey">>(
+  return prepared<Origin>(db, "SELECT n, origin FROM origin ORDER BY n")
+    .all()
+    .flatMap((origin) => {
+      const head = headOf(db, origin.n);
+      if (head.seq === 0) return [];
+      return [knownSignature(db, origin, head, publicKey) ?? signOne(db, origin, head, key, atMs)];
+    });
+}
+
+function knownSignature(db: Db, { n, origin }: Origin, { seq, hash }: Head, publicKey: string): SignedHead | undefined {
+  const known = prepared<{ at: string; signature: string }>(
     db,
-    "SELECT seq, hash, at, signature FROM signed_head WHERE origin_n = ? AND seq = ? AND public_key = ?",
-  ).get(origin.n, seq, publicKey);
-  if (known !== undefined) return { origin: origin.origin, publicKey, ...known };
-  const head = { origin: origin.origin, seq, hash, at: new Date(atMs).toISOString() };
+    "SELECT at, signature FROM signed_head WHERE origin_n = ? AND seq = ? AND hash = ? AND public_key = ?",
+  ).get(n, seq, hash, publicKey);
+  return known && { origin, seq, hash, publicKey, ...known };
+}
+
+function signOne(db: Db, { n, origin }: Origin, { seq, hash }: Head, key: KeyObject, atMs: number): SignedHead {
+  const head = { origin, seq, hash, at: new Date(atMs).toISOString() };
+  const publicKey = rawPublicKey(key);
   const signature = sign(null, statementOf(head), key).toString("base64url");
   prepared(
     db,
     "INSERT INTO signed_head (origin_n, seq, hash, at, public_key, signature) VALUES (?, ?, ?, ?, ?, ?)",
-  ).run(origin.n, seq, hash, head.at, publicKey, signature);
+  ).run(n, seq, hash, head.at, publicKey, signature);
   return { ...head, publicKey, signature };
 }
 

@@ -66,11 +66,13 @@ function report(db: Db, walked: readonly Walked[], waveformsLeftOut: number, dam
       return otherwise; // too damaged to say; the damage itself stands in the list
     }
   };
+  const heads = or([], () => signedHeads(db));
   return {
     entries: walked.reduce((sum, w) => sum + w.entries, 0),
     waveforms: addSums(walked.map((w) => w.kept)).count,
     waveformsLeftOut,
-    signedHeads: or(0, () => signedHeads(db).length),
+    signedHeads: heads.length,
+    keys: [...new Set(heads.map((head) => head.publicKey))],
     chains: or([], () => chainReports(db, damage.kept)),
     damaged: inOrder(damage.kept),
     damagedCount: damage.count,

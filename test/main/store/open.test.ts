@@ -62,10 +62,11 @@ describe("openStore", () => {
   it("frees the lock when the writer is killed", async () => {
     const path = join(tempFolder(), "holdfast.sqlite");
     const source = `const { openStore } = await import(${JSON.stringify(join(process.cwd(), "main/store/open.ts"))});
-      openStore({ path: ${JSON.stringify(path)}, now: Date.now }); console.log("open"); setInterval(() => {}, 1000);`;
+      globalThis.store = openStore({ path: ${JSON.stringify(path)}, now: Date.now }); console.log("open"); setInterval(() => {}, 1000);`;
     const child = spawn(process.execPath, ["--input-type=module", "-e", source], {
       stdio: ["ignore", "pipe", "inherit"],
     });
+    onTestFinished(() => void child.kill("SIGKILL"));
     await once(child.stdout, "data");
     expect(refusalOf(() => openStore({ path, now })).code).toBe("locked");
     child.kill("SIGKILL");

@@ -1,0 +1,110 @@
+import { canonicalJson } from "../../../app/ledger/canonicalJson.ts";
+import { type Entry, envelope, GENESIS } from "../../../app/ledger/entry.ts";
+import { kinds } from "../../../app/ledger/kinds.ts";
+import { type Db, prepared } from "../db.ts";
+import { applyEntry } from "../projections/applyEntry.ts";
+import { insertWaveforms } from "../records/waveforms.ts";
+import type { WaveformRow } from "../Store.ts";
+import { StoreError } from "../StoreError.ts";
+import { insertEntry, openRun } from "./Chain.ts";
+import { headOf } from "./head.ts";
+import { addOrigin } from "./ownOrigin.ts";
+import { placeOf, placeOfEntry } from "./place.ts";
+import { sha256 } from "./sha256.ts";
+
+/** Another file's chain, from its first entry, each as its canonical text. */
+export type ForeignChain = {
+  readonly origin: string;
+  readonly entries: Iterable<ForeignEntry>;
+};
+export type ForeignEntry = {
+  readonly text: string;
+  /** Of the check it holds; absent where they were left out. */
+  readonly waveforms?: readonly WaveformRow[] | undefined;
+};
+
+/**
+ * Takes over what of a chain is not here yet. What is here already must be the same; the rest must continue it, entry
+ * by entry, in canonical form, with bodies their schemas accept. The caller holds the transaction.
+ * @returns  how many entries were new
+ * @throws StoreError  `conflict` where it is not the same chain, `damaged` where an entry does not hold, `newer`
+ */
+export function mergeChain(db: Db, { origin, entries }: ForeignChain, nowMs: number): number {
+  const known = prepared<number>(db, "SELECT n FROM origin WHERE origin = ?").pluck().get(origin);
+  const originN = known ?? addOrigin(db, null, nowMs, origin).n;
+  const head = headOf(db, originN);
+  let prev = GENESIS;
+  let seq = 0;
+  let run: number | undefined;
+  for (const { text, waveforms } of entries) {
+    seq += 1;
+    const hash = sha256(text);
+    if (seq <= head.seq) {
+      if (hash !== hashHere(db, originN, seq)) throw new StoreError("conflict", notTheSame(origin, seq));
+    } else {
+      const entry = checked(text, { origin, seq, prev });
+      run ??= openRun(db, originN, seq - 1);
+      const n = placeOf(run, seq);
+      insertEntry(db, n, { entry, text, hash }, true);
+      applyEntry(db, entry, n);
+      if (waveforms !== undefined) insertWaveforms(db, n, matching(entry, waveforms));
+    }
+    prev = hash;
+  }
+  return Math.max(0, seq - head.seq);
+}
+
+function hashHere(db: Db, originN: number, seq: number): string | undefined {
+  const place = placeOfEntry(db, originN, seq) ?? 0;
+  return prepared<Buffer>(db, "SELECT hash FROM entry WHERE n = ?").pluck().get(place)?.toString("hex");
+}
+
+function checked(text: string, at: { origin: string; seq: number; prev: string }): Entry {
+  const entry = envelope.safeParse(parsed(text));
+  const where = `entry ${at.seq} of chain ${at.origin}`;
+  if (!entry.success)
+    throw new StoreError(
+      "damaged",
+      `What is to be taken over does not hold: ${where} is no entry this program knows. Nothing was taken over.`,
+    );
+  const { origin, seq, prev, kind, body } = entry.data;
+  if (origin !== at.origin || seq !== at.seq || prev !== at.prev || canonicalJson(entry.data) !== text) {
+    throw new StoreError(
+      "damaged",
+      `What is to be taken over does not hold: ${where} does not continue its chain. Nothing was taken over.`,
+    );
+  }
+  if (!kinds[kind].safeParse(body).success) {
+    throw new StoreError(
+      "newer",
+      `What is to be taken over comes from a newer Holdfast: ${where} (${kind}) is not of a form this program knows. Nothing was taken over.`,
+    );
+  }
+  return entry.data as Entry; // both schemas have just vouched for it
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined; // the schema refuses it
+  }
+}
+
+/** Only waveforms the check names by hash. */
+function matching(entry: Entry, waveforms: readonly WaveformRow[]): WaveformRow[] {
+  const { cycles = [] } = (entry.kind === "replacement" ? (entry.body as { by: object }).by : entry.body) as {
+    cycles?: { cycleId: string; waveformHash: string | null }[];
+  };
+  const named = new Map(cycles.map((c) => [c.cycleId, c.waveformHash]));
+  return waveforms.map((waveform) => {
+    if (named.get(waveform.cycleId) === waveform.hash && sha256(waveform.bytes) === waveform.hash) return waveform;
+    throw new StoreError(
+      "damaged",
+      `What is to be taken over does not hold: the waveform of cycle ${waveform.cycleId} is not the one its check names. Nothing was taken over.`,
+    );
+  });
+}
+
+const notTheSame = (origin: string, seq: number) =>
+  `Chain ${origin} is here already, and is another one from entry ${seq} on: one of the two was changed, or both were written on after a copy. Nothing was taken over.`;
