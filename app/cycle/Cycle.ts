@@ -28,6 +28,8 @@ export type Rest = {
   readonly atS: number | undefined;
   /** How long the gauge had been at rest when the last of them came. */
   readonly restedS: number | undefined;
+  /** The zero was set anew since the last cycle: by the user, or by a jump while nothing pressed. */
+  readonly reset: boolean;
 };
 
 /**

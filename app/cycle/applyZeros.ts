@@ -18,12 +18,24 @@ const longRestS = 30;
  * drift steadily (three true rests and more near one straight line that rises or falls beyond their scatter): then each
  * cycle's zero lies between those of the rests around it, in time. A zero after 30 s of rest is believed too, and those
  * between it and the one before are interpolated. A cycle next to a strained rest takes the zero between the nearest
- * true ones. Pure: the same cycles give the same forces, whether they come one by one or all at once; call it again
+ * true ones. Where the zero was set anew between two cycles, the rule begins anew. Pure: the same cycles give the same forces, whether they come one by one or all at once; call it again
  * when one is added.
  * @param cycles  of one series, as the detector gave them, in order
  * @param closing  the rest after the last cycle as far as it has lasted, when it is known better than at its hand-out
  */
 export function applyZeros(cycles: readonly Cycle[], closing?: Rest): ZeroedSeries {
+  const at = cycles.findLastIndex((cycle, i) => i > 0 && cycle.restBefore?.reset === true);
+  if (at < 0) return ofOneZero(cycles, closing);
+  const earlier = applyZeros(cycles.slice(0, at));
+  const later = ofOneZero(cycles.slice(at), closing);
+  return {
+    cycles: [...earlier.cycles, ...later.cycles],
+    mode: earlier.mode === "interpolated" ? earlier.mode : later.mode,
+    halfChangeN: Math.max(earlier.halfChangeN, later.halfChangeN),
+  };
+}
+
+function ofOneZero(cycles: readonly Cycle[], closing: Rest | undefined): ZeroedSeries {
   const rests = trueRests(cycles, closing);
   const first = rests[0];
   const last = rests.at(-1);

@@ -99,5 +99,6 @@ export class CycleFiler {
     );
     this.desk.put({ ...cycle, zeroBeforeN: trueRest?.indicationN, flags }, waveform, residualN);
     this.#largestN = Math.max(this.#largestN, found.levelN);
+    band.reset = false;
   }
 }

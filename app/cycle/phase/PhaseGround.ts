@@ -15,6 +15,9 @@ export const UP = 2; // above it: a knock, a rise, a hold
 export const FALL = 3; // fell by half and more; where will it stay?
 export const SINK = 4; // below the band: a strained rest was released, or the zero moved
 
+/** A zero that jumps by so many standard deviations of the rest was set anew. */
+const jumpScatters = 20;
+
 /** What all phases share: the readings, the zero band, the stretch in work, and how a rest begins. */
 export class PhaseGround {
   phase = SEEK;
@@ -61,6 +64,7 @@ export class PhaseGround {
     if (outcome.kind === "refused") return outcome;
     this.initial = false;
     this.beginRest(outcome.zeroN, false);
+    this.band.reset = true;
     return outcome;
   }
 
@@ -75,6 +79,10 @@ export class PhaseGround {
   }
 
   protected beginRest(level: number, strained: boolean): void {
+    const { band } = this;
+    // A key on the gauge moves the zero farther at once than drift does.
+    const jump = Math.abs(level - band.centreN) > Math.max(jumpScatters * band.sigmaN, 3 * band.stepN);
+    if (jump && !strained && !band.strained && !this.filer.desk.waiting && this.phase !== SEEK) band.reset = true;
     if (this.phase !== SEEK) this.lostLevelN = undefined;
     const from = Math.max(0, this.trace.length - this.pace.quiet);
     this.band.begin(this.trace, from, level, strained, this.pace);

@@ -21,6 +21,8 @@ export class ZeroBand {
   from = 0;
   /** Readings until the next look. */
   due = 0;
+  /** The zero was set anew since the last cycle. */
+  reset = false;
   #sincePlace = 0;
   #sinceS: number | undefined;
   #stepGiven = false;
@@ -72,7 +74,8 @@ export class ZeroBand {
     const last = Math.max(this.from, to - 1);
     const end = trace.timeOf(last);
     const restedS = end === undefined || this.#sinceS === undefined ? undefined : end - this.#sinceS;
-    return restOf(trace, this.from + afterRelease, to, this.centreN, this.halfWidthN, this.stepN, restedS);
+    const found = restOf(trace, this.from + afterRelease, to, this.centreN, this.halfWidthN, this.stepN, restedS);
+    return found === undefined || !this.reset ? found : { ...found, rest: { ...found.rest, reset: true } };
   }
 
   #learn(trace: Trace, from: number, to: number): void {

@@ -52,6 +52,7 @@ export function restOf(
     atIndex: trace.placeOf(middle),
     atS: trace.timeOf(middle),
     restedS,
+    reset: false,
   };
   return { rest, noise: noise.values, sigmaN: noise.scatter.sigmaN, memory: noise.scatter.memory };
 }
