@@ -26,6 +26,8 @@ export function Dialog({
   useEffect(() => {
     const element = dialog.current!; // there from the first commit on
     element.showModal();
+    // The platform would focus the scrolling part; the first field is what one wants to fill in.
+    element.querySelector<HTMLElement>(".body :is(input, select, textarea), .acts button")?.focus();
     return () => element.close();
   }, []);
   return (

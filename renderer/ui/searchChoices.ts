@@ -10,7 +10,11 @@ export function searchChoices<C extends Named>(choices: readonly C[], text: stri
   const words = sought.split(/\s+/);
   const fits = choices.filter((choice) => {
     const all = `${choice.name} ${choice.about ?? ""}`.toLocaleLowerCase();
-    return words.every((word) => all.includes(word));
+    const starts = all.split(/[^\p{L}\p{N}]+/u);
+    // One or two letters are in nearly every text: they must begin a word.
+    return words.every((word) =>
+      word.length > 2 ? all.includes(word) : starts.some((start) => start.startsWith(word)),
+    );
   });
   const rank = (choice: C) => {
     const name = choice.name.toLocaleLowerCase();

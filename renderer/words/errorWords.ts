@@ -28,6 +28,19 @@ const german: Readonly<Record<string, string>> = {
   "force.mass": "Das ist eine Masse. Bitte kgf oder lbf schreiben, wenn eine Kraft gemeint ist.",
   "force.unreadable": "Das ist keine Zahl mit einer Krafteinheit wie 30 kN.",
   "force.notPositive": "Eine Einzugskraft liegt über null.",
+  "zero.noGauge": "Es wird kein Messgerät gelesen. Zuerst verbinden.",
+  "zero.noReading": "Noch ist kein Messwert gekommen.",
+  "zero.held": "Dieses Messgerät zeigt seine gehaltene Spitze: bitte am Gerät selbst löschen.",
+  "zero.loaded":
+    "Das Messgerät ist belastet oder die Kraft bewegt sich. Lösen, eine Sekunde ruhig liegen lassen, noch einmal drücken.",
+  "zero.moving": "Die Anzeige ist noch keine Sekunde ruhig. Ruhig liegen lassen und noch einmal drücken.",
+  clockBehind:
+    "Die Uhr dieses Rechners steht vor dem letzten Eintrag. Uhr prüfen; wer trotzdem ablegt, vermerkt den Zweifel.",
+  tagChanged: "Das Etikett wurde inzwischen auf einer anderen Seite geändert. Bitte ansehen und noch einmal ablegen.",
+  noJob: "Diese Arbeit ist schon beendet.",
+  notSimulated: "Das geht nur mit dem simulierten Messgerät.",
+  nothingToLearn: "Noch ist nichts gekommen, woraus sich lernen ließe.",
+  readOnly: "Im Augenblick kann nichts geschrieben werden.",
   seriesGone:
     "Diese Messreihe wurde inzwischen auf einer anderen Seite abgelegt oder verworfen. Bitte ansehen, was jetzt gezeigt wird.",
   "store.full":

@@ -4,11 +4,20 @@ import type { Handlers, Input, MethodName, Output } from "../../app/contract/met
 import type { JobView, PcSettings, ProgramView } from "../../app/contract/programViews.ts";
 import type { CheckRow, SpindleRow } from "../../app/contract/recordViews.ts";
 import { AppError, type Result } from "../../app/contract/result.ts";
+import type { ServiceEvent } from "../../app/ledger/register.ts";
 import type { Client, Connection } from "../../renderer/client/Client.ts";
 import { FakeGauge } from "./fake/FakeGauge.ts";
 import { FakeSeries } from "./fake/FakeSeries.ts";
 import { FAKE_TODAY_MS, fakeChecks, fakeRow } from "./fake/fakeHistory.ts";
-import { fakeAdapters, fakeGauges, fakeOperators, fakePlan, fakeSpindles, fakeWorks } from "./fake/fakeRegister.ts";
+import {
+  fakeAdapters,
+  fakeEvents,
+  fakeGauges,
+  fakeOperators,
+  fakePlan,
+  fakeSpindles,
+  fakeWorks,
+} from "./fake/fakeRegister.ts";
 import { linkHandlers } from "./fake/linkHandlers.ts";
 import { programHandlers } from "./fake/programHandlers.ts";
 import { recordHandlers } from "./fake/recordHandlers.ts";
@@ -26,6 +35,7 @@ export type FakeState = {
   gauges: typeof fakeGauges;
   operators: typeof fakeOperators;
   jobs: JobView[];
+  events: ServiceEvent[];
   undo: { checkId: string; untilMs: number } | undefined;
   readonly gauge: FakeGauge;
   readonly series: FakeSeries;
@@ -82,6 +92,7 @@ export function createFakeCore(options: { readonly empty?: boolean; readonly dem
     gauges: options.empty === true ? [] : [...fakeGauges],
     operators: options.empty === true ? [] : [...fakeOperators],
     jobs: [],
+    events: options.empty === true ? [] : [...fakeEvents],
     undo: undefined,
     gauge: new FakeGauge((cycle) => {
       const closed = state.series.add(cycle);

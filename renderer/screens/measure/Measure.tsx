@@ -57,7 +57,7 @@ export function Measure() {
     <div className={connected ? "measure" : "measure unconnected"}>
       <h1 className="unseen">{words.title}</h1>
       <TagBar draft={draft} onOpen={setOpen} />
-      <Warnings draft={draft} />
+      <Warnings draft={draft} unit={unit} />
       <LinkTrouble />
       <div className="live">
         {connected ? (

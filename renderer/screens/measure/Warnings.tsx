@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { Draft, Warning } from "../../../app/contract/seriesViews.ts";
+import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
 import { useCore } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
 import { ReasonDialog } from "../../ui/ReasonDialog.tsx";
@@ -10,7 +11,7 @@ import { changeSeries } from "./acts.ts";
 import { measureTexts } from "./texts.ts";
 
 /** What stands against measuring like this. Where a reason is enough, it is asked for; what endangers someone has no way past. */
-export function Warnings({ draft }: { readonly draft: Draft }) {
+export function Warnings({ draft, unit }: { readonly draft: Draft; readonly unit: ForceUnit }) {
   const core = useCore();
   const report = useReport();
   const speech = useSpeech();
@@ -24,7 +25,7 @@ export function Warnings({ draft }: { readonly draft: Draft }) {
       {draft.warnings.map((warning) => (
         <li key={warning.code + (warning.about ?? "")} className={warning.weight}>
           <span>
-            <b>{lead[warning.weight]}</b> {remarkWords(warning, speech.language)}
+            <b>{lead[warning.weight]}</b> {remarkWords(warning, speech, unit)}
             {warning.overriddenWith !== undefined && <small> {words.goneOn(warning.overriddenWith)}</small>}
           </span>
           {warning.weight === "ask" && warning.overriddenWith === undefined && (
@@ -42,7 +43,7 @@ export function Warnings({ draft }: { readonly draft: Draft }) {
             setAsked(undefined);
           }}
         >
-          {remarkWords(asked, speech.language)}
+          {remarkWords(asked, speech, unit)}
         </ReasonDialog>
       )}
     </ul>

@@ -102,6 +102,7 @@ export const measureTexts = inBoth({
     "the builder's manual and local rules come first.",
     "Handbuch des Herstellers und örtliche Regeln gehen vor.",
   ],
+  cautionTitle: ["Caution:", "Vorsicht:"],
   beforeRelease: ["Before release:", "Vor dem Lösen:"],
   releaseHold: [
     "hold the gauge as you hold a tool, it may drop; hands clear of the spindle mouth.",

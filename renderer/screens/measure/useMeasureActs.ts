@@ -34,7 +34,7 @@ export function useMeasureActs(openTypeIn: () => void, askClock: (message: strin
         }
         const result = await fileSeries(core);
         if (result === undefined || result.ok) return;
-        if (result.error.key === "clock") askClock(result.error.message);
+        if (result.error.key === "clockBehind") askClock(result.error.message);
         else report(Promise.resolve(result));
       },
       zero: async () => {

@@ -1,10 +1,19 @@
+import { useStore } from "zustand";
+import { useCore, useProgram } from "../../state/CoreContext.ts";
 import type { Route } from "../../state/routeStore.ts";
 import { Button } from "../../ui/Button.tsx";
 import { EmptyState } from "../../ui/feedback/EmptyState.tsx";
 import { ScreenBoundary } from "../../ui/feedback/ScreenBoundary.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
+import { CheckScreen } from "../check/CheckScreen.tsx";
+import { Gauges } from "../gauges/Gauges.tsx";
 import { Measure } from "../measure/Measure.tsx";
+import { Records } from "../records/Records.tsx";
+import { Setup } from "../setup/Setup.tsx";
+import { SpindleScreen } from "../spindle/SpindleScreen.tsx";
+import { Spindles } from "../spindles/Spindles.tsx";
+import { Welcome } from "../welcome/Welcome.tsx";
 import { shellTexts } from "./texts.ts";
 
 /** The screen of a place, with its own boundary: a fault in one leaves the others standing. */
@@ -13,7 +22,7 @@ export function Screen({ route }: { readonly route: Route }) {
   const common = useWords(commonTexts);
   return (
     <ScreenBoundary
-      key={route.place === "spindle" ? route.spindleId : route.place}
+      key={route.place === "spindle" ? `${route.spindleId} ${route.checkId ?? ""}` : route.place}
       fallback={(again) => (
         <EmptyState title={words.screenFailed} act={<Button onClick={again}>{common.tryAgain}</Button>}>
           {words.screenFailedWhy}
@@ -27,7 +36,32 @@ export function Screen({ route }: { readonly route: Route }) {
 
 function screenOf(route: Route) {
   switch (route.place) {
-    default:
-      return <Measure />;
+    case "spindles":
+      return <Spindles />;
+    case "spindle":
+      return route.checkId === undefined ? (
+        <SpindleScreen spindleId={route.spindleId} />
+      ) : (
+        <CheckScreen spindleId={route.spindleId} checkId={route.checkId} />
+      );
+    case "gauges":
+      return <Gauges />;
+    case "records":
+      return <Records />;
+    case "setup":
+      return <Setup />;
+    case "measure":
+      return <FirstOrMeasure />;
   }
+}
+
+/** Where nothing is known yet, the first place leads by the hand; a gauge connected and cycles taken are never hidden. */
+function FirstOrMeasure() {
+  const core = useCore();
+  const empty = useProgram((state) => state.program?.empty === true);
+  const begun = useStore(
+    core.draft,
+    ({ draft }) => draft !== undefined && (draft.cycles.length > 0 || draft.typed !== undefined),
+  );
+  return empty && !begun ? <Welcome /> : <Measure />;
 }

@@ -92,6 +92,7 @@ export class FakeSeries {
         reasons,
       },
       weakenedBy: [],
+      settling: undefined,
     };
   }
 }

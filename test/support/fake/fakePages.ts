@@ -6,26 +6,53 @@ import type {
   SpindleRow,
   WaveformView,
 } from "../../../app/contract/recordViews.ts";
-import type { Spindle } from "../../../app/ledger/register.ts";
+import type { ServiceEvent, Spindle } from "../../../app/ledger/register.ts";
+
+import { rankFleet } from "../../../app/trend/rankFleet.ts";
+import { trendOf } from "../../../app/trend/trendOf.ts";
+
+import { FAKE_TODAY_MS } from "./fakeHistory.ts";
 
 /** Pages of the fake core that hold more than rows. */
-export function fakeTrend(_row: SpindleRow, _checks: readonly CheckRow[]): SpindlePage["trend"] {
-  return undefined as unknown as SpindlePage["trend"]; // stands in until the trend's shape is agreed
+export function fakeTrend(
+  row: SpindleRow,
+  checks: readonly CheckRow[],
+  events: readonly ServiceEvent[],
+): SpindlePage["trend"] {
+  return trendOf({
+    spindleId: row.spindle.spindleId,
+    points: checks
+      .filter((check) => check.voided === undefined)
+      .map((check) => ({
+        checkId: check.checkId,
+        atMs: check.measuredAtMs,
+        valueN: check.valueN ?? 0,
+        standardUncertaintyN: check.standardUncertaintyN,
+        gaugeId: check.gaugeId,
+        adapterId: check.adapterId,
+        verdict: check.verdict,
+        reason: "routine",
+        limits: row.spindle.limits,
+      })),
+    events: events.map((event) => ({ ...event, atMs: Date.parse(event.at) })),
+    limits: row.spindle.limits,
+  });
 }
 
-export function fakeFleet(rows: readonly SpindleRow[]): FleetView {
-  const order = ["stop", "act", "watch", "cannotTell", "good"];
-  const ranked = rows.toSorted((a, b) => order.indexOf(a.verdict ?? "good") - order.indexOf(b.verdict ?? "good"));
-  return {
-    rows: ranked.map((row, i) => ({
-      spindleId: row.spindle.spindleId,
-      rank: i + 1,
-      risk: 0.1,
-      forecast: { state: "notWithinTenYears", limit: "warning", atMs: undefined, lowMs: undefined, highMs: undefined },
-      why: { code: "level" },
-    })),
-    commonMode: [],
-  };
+export function fakeFleet(rows: readonly SpindleRow[], checks: readonly CheckRow[]): FleetView {
+  const entries = rows.map((row) => ({
+    spindleId: row.spindle.spindleId,
+    trend: fakeTrend(
+      row,
+      checks.filter((check) => check.spindleId === row.spindle.spindleId),
+      [],
+    ),
+    minimumN: row.spindle.limits.minimumN,
+    verdict: row.verdict,
+    stopped: row.stopped,
+    nextRoundMs: FAKE_TODAY_MS + 90 * 86_400_000,
+  }));
+  return { rows: rankFleet(entries), commonMode: [] };
 }
 
 export function fakeWaveform(cycleId: string, valueN: number): WaveformView {
@@ -36,6 +63,116 @@ export function fakeWaveform(cycleId: string, valueN: number): WaveformView {
   return { cycleId, timed: true, t, forceN };
 }
 
-export function fakeCheckPage(row: CheckRow, _spindle: Spindle): CheckPage {
-  return { row, hasWaveform: [], origin: "", seq: 1, hash: "0".repeat(64), today: undefined } as unknown as CheckPage; // filled when the page stands
+export function fakeCheckPage(row: CheckRow, spindle: Spindle): CheckPage {
+  const valueN = row.valueN ?? 0;
+  const cycles = Array.from({ length: row.n }, (_, i) => ({
+    cycleId: row.checkId.slice(0, -4) + String(9000 + i),
+    startIndex: 100 * i,
+    endIndex: 100 * i + 90,
+    startS: 6 * i,
+    endS: 6 * i + 4,
+    peakN: valueN * 1.08,
+    peakIndex: 100 * i + 2,
+    settledN: valueN + (i - 1) * 12,
+    settledUncertaintyN: 8,
+    settledWindow: { fromIndex: 10, toIndex: 60, n: 50, effectiveN: 40 },
+    overshoot: 0.08,
+    riseTimeS: 0.04,
+    noiseN: 18,
+    slopeNPerS: -1,
+    creep: 0.0004,
+    zeroBeforeN: 10,
+    zeroAfterN: 12,
+    zeroN: 11,
+    flags: [],
+    dropped: null,
+    waveformHash: null,
+  }));
+  const standardN = row.standardUncertaintyN ?? 45;
+  return {
+    check: {
+      checkId: row.checkId,
+      spindleId: row.spindleId,
+      adapterId: row.adapterId ?? null,
+      gaugeId: row.gaugeId ?? null,
+      operatorId: row.operatorId ?? null,
+      measuredAt: new Date(row.measuredAtMs).toISOString(),
+      offsetMinutes: 60,
+      source: "measured",
+      reason: "routine",
+      spindleWarm: true,
+      temperatureC: 22.5,
+      counter: 41_200,
+      note: null,
+      unit: "kN",
+      rawLine: null,
+      rateHz: 100,
+      patternId: null,
+      pattern: null,
+      cycles,
+      series: { n: row.n, basis: "settled", meanN: valueN, sN: 12, rangeN: 24, outliers: [] },
+      corrections: { curve: null, adapterScale: 1.002, adapterVersion: 1 },
+      valueN,
+      budget: {
+        contributions: [
+          {
+            source: "adapter",
+            type: "B",
+            distribution: "normal",
+            standardN: standardN * 0.8,
+            degreesOfFreedom: 50,
+            assumed: false,
+          },
+          {
+            source: "repeatability",
+            type: "A",
+            distribution: "t",
+            standardN: standardN * 0.52,
+            degreesOfFreedom: 2,
+            assumed: false,
+          },
+          {
+            source: "misalignment",
+            type: "B",
+            distribution: "rectangular",
+            standardN: standardN * 0.3,
+            degreesOfFreedom: null,
+            assumed: true,
+          },
+        ],
+        standardN,
+        degreesOfFreedom: 14,
+        coverageFactor: 2,
+        coverage: 0.95,
+        expandedN: standardN * 2,
+        dominant: "adapter",
+      },
+      limits: spindle.limits,
+      rule: { rule: "guarded" },
+      cautionDrop: 0.1,
+      actDrop: 0.2,
+      baseline: null,
+      previous: null,
+      verdict: row.verdict,
+      conformity: "conforming",
+      zone: null,
+      probabilityConforming: 0.99,
+      dropFromBaseline: row.dropFromBaseline ?? null,
+      dropFromPrevious: row.dropFromPrevious ?? null,
+      reasons: [{ code: "withinLimits", valueN, limitN: spindle.limits.minimumN ?? 0 }],
+      weakenedBy: [{ code: "gaugeChanged" }],
+      warnings: [],
+      gapsS: [],
+      programVersion: "0.1.0",
+      clockDoubtful: false,
+      roundId: null,
+      workOrder: null,
+    },
+    row,
+    hasWaveform: cycles.map((cycle) => cycle.cycleId),
+    origin: "6f2d1c1e-0000-4000-8000-000000000000",
+    seq: 812,
+    hash: "9c".repeat(32),
+    today: undefined,
+  };
 }

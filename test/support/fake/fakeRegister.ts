@@ -1,5 +1,5 @@
 import type { AdapterRow, GaugeRow, OperatorView } from "../../../app/contract/recordViews.ts";
-import type { Spindle, Works } from "../../../app/ledger/register.ts";
+import type { ServiceEvent, Spindle, Works } from "../../../app/ledger/register.ts";
 import type { Limits } from "../../../app/verdict/Judgement.ts";
 import { idsFrom } from "./fakeId.ts";
 
@@ -94,4 +94,16 @@ export const fakeGauges: GaugeRow[] = [gaugeRow("Gauge 1", 30_000, "current"), g
 export const fakeOperators: OperatorView[] = [
   { operatorId: id(), name: "Operator 1", role: "technician", state: "inUse" },
   { operatorId: id(), name: "Operator 2", role: "planner", state: "inUse" },
+];
+
+/** The one service of the invented works: Mill 3 got a new gripper. */
+export const fakeEvents: readonly ServiceEvent[] = [
+  {
+    eventId: id(),
+    spindleId: fakeSpindles[2]!.spindleId,
+    at: "2026-02-20",
+    kind: "gripper",
+    parts: "gripper set",
+    newBaseline: true,
+  },
 ];

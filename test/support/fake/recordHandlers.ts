@@ -30,7 +30,7 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
       return works;
     },
     "spindles.list": () => state.spindles,
-    "spindles.fleet": () => fakeFleet(state.spindles),
+    "spindles.fleet": () => fakeFleet(state.spindles, state.checks),
     "spindles.page": ({ spindleId }) => {
       const row = rowOf(spindleId);
       const checks = state.checks.filter((check) => check.spindleId === spindleId);
@@ -38,8 +38,12 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
         row,
         checks: checks.toReversed(),
         moreChecks: false,
-        events: [],
-        trend: fakeTrend(row, checks),
+        events: state.events.filter((event) => event.spindleId === spindleId),
+        trend: fakeTrend(
+          row,
+          checks,
+          state.events.filter((event) => event.spindleId === spindleId),
+        ),
         stop: row.stopped ? { checkId: row.last!.checkId, sinceMs: row.last!.measuredAtMs } : undefined,
       };
     },
@@ -115,6 +119,10 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
       state.say("spindle.changed", row);
       return row;
     },
-    "services.save": (event) => ({ ...event, eventId: event.eventId ?? newId() }),
+    "services.save": (event) => {
+      const saved = { ...event, eventId: event.eventId ?? newId() };
+      state.events.push(saved);
+      return saved;
+    },
   };
 }

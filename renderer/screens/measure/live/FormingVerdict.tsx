@@ -7,6 +7,7 @@ import { VerdictWord } from "../../../ui/verdict/VerdictWord.tsx";
 import { reasonsText } from "../../../words/reasonSentence.ts";
 import { remarkWords } from "../../../words/remarkWords.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
+import { settlingTexts, settlingWords } from "../../../words/settlingWords.ts";
 import { measureTexts } from "../texts.ts";
 
 /** What the verdict would be now, why, and what weakens it; read out when the word changes and not before. */
@@ -15,6 +16,7 @@ export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonl
   const speech = useSpeech();
   const words = useWords(measureTexts);
   const loaded = useStore(core.live, ({ live }) => live.word === "holding" || live.word === "rising");
+  const settling = useWords(settlingTexts);
   const { forming } = draft;
   return (
     <div className="forming">
@@ -26,10 +28,16 @@ export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonl
             <VerdictWord verdict={forming.judgement.verdict} size="large" />
           </div>
           <p className="why">{reasonsText(forming.judgement.reasons, speech, unit, forming.budget.expandedN)}</p>
+          {forming.settling !== undefined && forming.settling !== null && (
+            <p className="why">{settlingWords(forming.settling, speech, unit)}</p>
+          )}
+          {(forming.judgement.verdict === "stop" || forming.judgement.verdict === "cannotTell") && (
+            <Caution title={words.cautionTitle}>{settling[forming.judgement.verdict]}</Caution>
+          )}
           {forming.weakenedBy.length > 0 && (
             <p className="small">
               <b>{words.weakened}</b>{" "}
-              {speech.list(forming.weakenedBy.map((remark) => remarkWords(remark, speech.language)))}
+              {speech.list(forming.weakenedBy.map((remark) => remarkWords(remark, speech, unit)))}
             </p>
           )}
         </>

@@ -28,7 +28,7 @@ export function Acts({
   const last = lastCounting(draft);
   const ready = draft.cannotFile === undefined && valueN !== undefined && spindleName !== undefined;
   return (
-    <div className="acts">
+    <div className="series-acts">
       <Button kind="main" keyHint={words.spaceKey} disabled={!ready} busy={filing} onClick={acts.file}>
         {filing ? words.filing : ready ? words.file(speech.force(valueN, unit), spindleName) : words.fileNothing}
       </Button>

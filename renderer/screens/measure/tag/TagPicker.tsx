@@ -1,4 +1,5 @@
 import type { Draft } from "../../../../app/contract/seriesViews.ts";
+import { taperFit } from "../../../../app/verdict/taperFit.ts";
 import { useCore } from "../../../state/CoreContext.ts";
 import { hrefOf } from "../../../state/routeStore.ts";
 import { useList } from "../../../state/useList.ts";
@@ -64,7 +65,7 @@ export function TagPicker({
           id: adapter.adapterId,
           name: adapter.name,
           about: adapter.taper,
-          doubt: taper !== undefined && adapter.taper !== taper ? words.otherTaper : undefined,
+          doubt: taper !== undefined && taperFit(taper, adapter.taper) !== "fits" ? words.otherTaper : undefined,
         }))
         .toSorted((a, b) => Number(a.doubt !== undefined) - Number(b.doubt !== undefined)),
       chosen: draft.tag.adapterId,

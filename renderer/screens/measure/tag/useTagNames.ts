@@ -1,4 +1,5 @@
 import type { Draft } from "../../../../app/contract/seriesViews.ts";
+import { taperFit } from "../../../../app/verdict/taperFit.ts";
 import { useProgram } from "../../../state/CoreContext.ts";
 import { useList } from "../../../state/useList.ts";
 import { forceUnitOf } from "../../../words/Speech.ts";
@@ -24,7 +25,8 @@ export function useTagNames(draft: Draft): Record<"spindle" | "adapter" | "gauge
     dueOn === undefined ? undefined : (state === "pastDue" ? words.pastDue : words.due)(speech.plainDate(dueOn));
 
   const adapter = adapterRow?.adapter;
-  const wrongTaper = adapter !== undefined && spindle !== undefined && adapter.taper !== spindle.taper;
+  const wrongTaper =
+    adapter !== undefined && spindle !== undefined && taperFit(spindle.taper, adapter.taper) !== "fits";
   return {
     spindle: { name: spindle?.name, about: dotted([spindle?.taper, spindle?.area]) },
     adapter: {

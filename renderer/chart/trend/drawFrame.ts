@@ -1,0 +1,92 @@
+import { CHART_FONT } from "../colours.ts";
+import { line, type Scaled, write } from "./Scaled.ts";
+import type { TrendEvent } from "./TrendView.ts";
+
+/** Bands between the limits, each limit with its word. */
+export function bands({ c, view, left, right, top, bottom, y }: Scaled): void {
+  const { minimumN, warningN, maximumN } = view.limits;
+  const fill = (fromN: number, upToN: number, colour: string) => {
+    const low = Math.min(bottom, y(fromN));
+    const high = Math.max(top, y(upToN));
+    if (low <= high) return;
+    c.fillStyle = colour;
+    c.fillRect(left, high, right - left, low - high);
+  };
+  const { colours } = view;
+  if (minimumN !== undefined) fill(Number.NEGATIVE_INFINITY, minimumN, colours.bandStop);
+  if (minimumN !== undefined && warningN !== undefined) fill(minimumN, warningN, colours.bandWatch);
+  const goodFrom = warningN ?? minimumN;
+  if (goodFrom !== undefined) fill(goodFrom, maximumN ?? Number.POSITIVE_INFINITY, colours.bandGood);
+  if (maximumN !== undefined) fill(maximumN, Number.POSITIVE_INFINITY, colours.bandStop);
+  limit(minimumN, view.words.minimum, 15);
+  limit(warningN, view.words.warning, -5);
+  limit(maximumN, view.words.maximum, -5);
+
+  function limit(forceN: number | undefined, word: string, offset: number): void {
+    if (forceN === undefined || y(forceN) < top || y(forceN) > bottom) return;
+    c.strokeStyle = colours.soft;
+    c.lineWidth = 1;
+    c.setLineDash([5, 4]);
+    line(c, left, y(forceN), right, y(forceN));
+    c.setLineDash([]);
+    write(c, `${word} ${view.number(forceN / view.unitN, 1)}`, left + 7, y(forceN) + offset, colours.soft, "left");
+  }
+}
+
+/** The level all checks are compared with. */
+export function baseline({ c, view, left, right, top, bottom, y }: Scaled): void {
+  const { baselineN, colours } = view;
+  if (baselineN === undefined || y(baselineN) < top || y(baselineN) > bottom) return;
+  c.strokeStyle = colours.ink;
+  c.lineWidth = 1;
+  c.setLineDash([1.5, 4]);
+  line(c, left, y(baselineN), right, y(baselineN));
+  c.setLineDash([]);
+  write(
+    c,
+    `${view.words.baseline} ${view.number(baselineN / view.unitN, 1)}`,
+    right - 6,
+    y(baselineN) - 5,
+    colours.soft,
+    "right",
+  );
+}
+
+/** Labels of neighbours that would lie on each other go to a second and third line. */
+export function events({ c, view, x, left, right, top, bottom }: Scaled): void {
+  const ends: number[] = [];
+  for (const event of view.events) {
+    const at = x(event.x);
+    if (at < left - 1 || at > right + 1) continue;
+    drawEvent(event, at);
+  }
+
+  function drawEvent(event: TrendEvent, at: number): void {
+    c.strokeStyle = view.colours.ink;
+    c.lineWidth = event.kind === "service" ? 1.6 : 1;
+    c.setLineDash(event.kind === "service" ? [] : [3, 3]);
+    line(c, at, top - 8, at, bottom);
+    c.setLineDash([]);
+    c.font = `600 13px ${CHART_FONT}`;
+    const width = c.measureText(event.label).width;
+    const toLeft = at + 8 + width > right;
+    const start = toLeft ? at - 8 - width : at + 7;
+    let row = ends.findIndex((end) => end < start - 8);
+    if (row === -1) row = ends.length;
+    ends[row] = start + width;
+    write(c, event.label, start, top + 8 + row * 17, view.colours.ink, "left", 600);
+  }
+}
+
+/** Where what was measured ends. */
+export function today({ c, view, x, top, bottom, left, right }: Scaled): void {
+  if (view.todayX === undefined) return;
+  const at = x(view.todayX);
+  if (at < left || at > right) return;
+  c.strokeStyle = view.colours.soft;
+  c.lineWidth = 1;
+  c.setLineDash([2, 3]);
+  line(c, at, top, at, bottom);
+  c.setLineDash([]);
+  write(c, view.words.today, at, top - 10, view.colours.soft, "center");
+}

@@ -1,0 +1,127 @@
+import { inBoth } from "../../words/inBoth.ts";
+
+/** Everything Setup says. */
+export const setupTexts = inBoth({
+  title: ["Setup", "Einrichten"],
+
+  gaugeAndPort: ["Gauge and port", "Messgerät und Anschluss"],
+  connectedTo: [(label: string) => `Connected: ${label}`, (label: string) => `Verbunden: ${label}`],
+  state: ["state", "Zustand"],
+  pattern: ["line pattern", "Zeilenmuster"],
+  noPattern: ["not known yet", "noch nicht bekannt"],
+  unit: ["unit", "Einheit"],
+  rate: ["readings a second", "Werte je Sekunde"],
+  resolution: ["last digit", "letzte Stelle"],
+  bytes: ["bytes", "Bytes"],
+  lines: ["lines", "Zeilen"],
+  readings: ["readings", "Messwerte"],
+  rejected: ["rejected lines", "abgelehnte Zeilen"],
+  spoolTrimmed: [
+    "The record of received bytes was full: quiet stretches were let go, clampings were kept.",
+    "Die Aufzeichnung der empfangenen Bytes war voll: Ruhige Strecken wurden verworfen, Spannvorgänge behalten.",
+  ],
+  showLines: ["Show what the gauge sends", "Zeigen, was das Messgerät sendet"],
+  colRaw: ["as sent", "wie gesendet"],
+  colRead: ["as read", "wie gelesen"],
+  notRead: [(why: string) => `not read: ${why}`, (why: string) => `nicht gelesen: ${why}`],
+  overload: ["overload", "Überlast"],
+  held: [(value: string) => `${value}, held maximum`, (value: string) => `${value}, gehaltene Spitze`],
+  noLines: ["Nothing has come yet.", "Noch ist nichts gekommen."],
+
+  learnTitle: ["Learn how the gauge writes", "Lernen, wie das Messgerät schreibt"],
+  learnWhy: [
+    "From the last seconds of the stream, or from lines pasted here. Nothing is guessed silently: what cannot be known is asked.",
+    "Aus den letzten Sekunden des Stroms oder aus hier eingefügten Zeilen. Nichts wird still geraten: Was sich nicht wissen lässt, wird gefragt.",
+  ],
+  learnNow: ["Learn from the stream", "Aus dem Strom lernen"],
+  sample: ["Lines of the gauge", "Zeilen des Messgeräts"],
+  sampleHint: ["Paste twenty or more.", "Zwanzig oder mehr einfügen."],
+  learnSample: ["Learn from these lines", "Aus diesen Zeilen lernen"],
+  confidence: [
+    (share: string) => `Read with ${share} confidence.`,
+    (share: string) => `Mit ${share} Sicherheit gelesen.`,
+  ],
+  refused: [(why: string) => `No pattern came of it: ${why}`, (why: string) => `Daraus wurde kein Muster: ${why}`],
+  question: ["To be answered", "Noch zu klären"],
+  "ask.unit": [
+    "The numbers come without a unit of force: which one does the gauge show?",
+    "Die Zahlen kommen ohne Krafteinheit: Welche zeigt das Messgerät?",
+  ],
+  "ask.rate": [
+    "Nothing in the lines tells the time: how many readings a second does the gauge send?",
+    "Nichts in den Zeilen nennt die Zeit: Wie viele Werte je Sekunde sendet das Messgerät?",
+  ],
+  "ask.other": [
+    "Something in the lines cannot be known for sure: compare the read values below with the gauge's display.",
+    "Etwas in den Zeilen ist nicht sicher: Bitte die gelesenen Werte unten mit der Anzeige vergleichen.",
+  ],
+  choose: ["choose", "wählen"],
+  patternName: ["Name of the pattern", "Name des Musters"],
+  usePattern: ["Use this pattern", "Dieses Muster benutzen"],
+  patternUsed: ["The pattern is in use and kept.", "Das Muster ist in Gebrauch und aufgehoben."],
+  answerFirst: ["Answer the question above first.", "Zuerst die Frage oben beantworten."],
+
+  works: ["The works and how it judges", "Das Werk und wie es urteilt"],
+  worksName: ["Name of the works", "Name des Werks"],
+  timeZone: ["Time zone", "Zeitzone"],
+  timeZoneWrong: ["This time zone is not known here.", "Diese Zeitzone ist hier nicht bekannt."],
+  unitShown: ["Unit of forces", "Einheit der Kräfte"],
+  interval: ["Days between routine checks", "Tage zwischen Routineprüfungen"],
+  rule: ["Decision rule", "Entscheidungsregel"],
+  coverage: ["Coverage factor k", "Überdeckungsfaktor k"],
+  guard: ["Guard band r × U, r", "Schutzband r × U, r"],
+  threshold: ["Least probability, %", "Kleinste Wahrscheinlichkeit, %"],
+  emptyDefault: [(value: string) => `Empty: ${value}.`, (value: string) => `Leer: ${value}.`],
+  caution: ["Watch from a fall of, %", "Beobachten ab einem Abfall von, %"],
+  act: ["Act from a fall of, %", "Handeln ab einem Abfall von, %"],
+  dropHint: ["Common practice: 10 and 20 %.", "Verbreitete Praxis: 10 und 20 %."],
+  dropOrder: ["To act comes after to watch.", "Handeln kommt nach Beobachten."],
+  range: [
+    (low: string, high: string) => `From ${low} to ${high}.`,
+    (low: string, high: string) => `Von ${low} bis ${high}.`,
+  ],
+  worksSaved: [
+    "Saved. Later checks are judged by it; filed verdicts stand.",
+    "Gespeichert. Spätere Prüfungen werden danach beurteilt; abgelegte Urteile gelten weiter.",
+  ],
+
+  operators: ["Operators", "Prüfer"],
+  addOperator: ["Add an operator", "Prüfer anlegen"],
+  editOperator: ["Edit the operator", "Prüfer bearbeiten"],
+  operatorName: ["Name", "Name"],
+  role: ["Role", "Aufgabe"],
+  operatorsWhy: [
+    "Records carry a number in place of the name; the name can be erased later.",
+    "Die Einträge tragen statt des Namens eine Nummer; der Name lässt sich später löschen.",
+  ],
+  retire: [
+    "No longer here: stays on record, leaves the lists.",
+    "Nicht mehr da: bleibt verzeichnet, verlässt die Listen.",
+  ],
+
+  thisPc: ["This PC", "Dieser PC"],
+  theme: ["Paper", "Papier"],
+  system: ["as the machine", "wie der Rechner"],
+  light: ["light", "hell"],
+  dark: ["dark", "dunkel"],
+  language: ["Language", "Sprache"],
+  english: ["English", "English"],
+  german: ["Deutsch", "Deutsch"],
+  sound: [
+    "A sound when a clamping is taken, another on overload",
+    "Ein Ton bei jedem Spannvorgang, ein anderer bei Überlast",
+  ],
+  singleKeys: [
+    "Single letters act (Z zeroes, S chooses the spindle …); the space bar always files",
+    "Einzelne Buchstaben wirken (Z nullt, S wählt die Spindel …); die Leertaste legt immer ab",
+  ],
+
+  data: ["Where the data lies", "Wo die Daten liegen"],
+  dataFile: ["data file", "Datei"],
+  version: ["program", "Programm"],
+  openDemo: ["Open the demo works", "Demo öffnen"],
+  openDemoWhy: [
+    "An invented works beside your own data; the two never mix.",
+    "Ein erfundenes Werk neben den eigenen Daten; beide mischen sich nie.",
+  ],
+});

@@ -1,0 +1,88 @@
+import { useState } from "react";
+import { useCore, useProgram } from "../../state/CoreContext.ts";
+import { go, hrefOf } from "../../state/routeStore.ts";
+import { Button } from "../../ui/Button.tsx";
+import { Problem } from "../../ui/feedback/Problem.tsx";
+import { VerdictMark } from "../../ui/verdict/VerdictMark.tsx";
+import { commonTexts } from "../../words/commonTexts.ts";
+import { errorWords } from "../../words/errorWords.ts";
+import { forceUnitOf } from "../../words/Speech.ts";
+import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { changeSeries } from "../measure/acts.ts";
+import { useReport } from "../shell/useReport.ts";
+import { SpindleForm } from "../spindleForm/SpindleForm.tsx";
+import { CheckTable } from "./CheckTable.tsx";
+import { Hints } from "./Hints.tsx";
+import { LimitsList } from "./LimitsList.tsx";
+import { ReleaseStop } from "./ReleaseStop.tsx";
+import { ServiceForm } from "./ServiceForm.tsx";
+import { SpindleSentence } from "./SpindleSentence.tsx";
+import { StopNotice } from "./StopNotice.tsx";
+import { TrendPanel } from "./TrendPanel.tsx";
+import { spindleTexts } from "./texts.ts";
+import { useSpindlePage } from "./useSpindlePage.ts";
+import "./spindle.css";
+
+type Open = "service" | "edit" | "release";
+
+/** How is this one? Its verdict, its history, what it looks like, and every check. */
+export function SpindleScreen({ spindleId }: { readonly spindleId: string }) {
+  const core = useCore();
+  const report = useReport();
+  const speech = useSpeech();
+  const words = useWords(spindleTexts);
+  const common = useWords(commonTexts);
+  const worksUnit = useProgram((state) => state.works?.unitShown ?? "kN");
+  const { page, failed, again } = useSpindlePage(spindleId);
+  const [open, setOpen] = useState<Open>();
+  const close = () => setOpen(undefined);
+  const done = () => {
+    close();
+    again();
+  };
+  const back = <a href={hrefOf({ place: "spindles" })}>{`← ${words.all}`}</a>;
+  if (failed !== undefined) return <Problem act={back}>{errorWords(failed, speech)}</Problem>;
+  if (page === undefined) return <p role="status">{common.loading}</p>;
+
+  const { row } = page;
+  const { spindle } = row;
+  const unit = forceUnitOf(spindle.unitShown ?? worksUnit);
+  const measure = async () => {
+    if ((await report(changeSeries(core, "series.tag", { spindleId }))) !== undefined) go({ place: "measure" });
+  };
+  const about = [spindle.taper, spindle.machine, spindle.area, spindle.unitSerial && words.unit(spindle.unitSerial)];
+  return (
+    <div className="stack">
+      <div className="back">{back}</div>
+      <header className="place spindle-head">
+        {row.verdict !== undefined && <VerdictMark verdict={row.verdict} size={64} />}
+        <div>
+          <h1>
+            {spindle.name} <small>{about.filter((part) => part !== undefined && part !== "").join(" · ")}</small>
+          </h1>
+          <SpindleSentence page={page} unit={unit} />
+        </div>
+        <div className="row">
+          <Button kind="main" onClick={measure}>
+            {words.measureNow}
+          </Button>
+          <Button onClick={() => setOpen("service")}>{words.noteService}</Button>
+          <Button onClick={() => setOpen("edit")}>{words.edit}</Button>
+        </div>
+      </header>
+      {row.stopped && <StopNotice page={page} onRelease={() => setOpen("release")} />}
+      <div className="two">
+        <TrendPanel page={page} unit={unit} />
+        <aside className="sheet">
+          <Hints page={page} />
+          <LimitsList row={row} unit={unit} />
+        </aside>
+      </div>
+      <CheckTable page={page} unit={unit} />
+
+      {open === "service" && <ServiceForm spindleId={spindleId} onDone={done} onClose={close} />}
+      {open === "edit" && <SpindleForm spindle={spindle} onClose={done} />}
+      {open === "release" && <ReleaseStop page={page} unit={unit} onDone={done} onClose={close} />}
+    </div>
+  );
+}

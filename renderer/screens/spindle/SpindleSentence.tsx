@@ -1,0 +1,51 @@
+import type { SpindlePage } from "../../../app/contract/recordViews.ts";
+import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
+import { capital } from "../../words/capital.ts";
+import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { verdictTexts } from "../../words/verdictTexts.ts";
+import { localToday } from "./localToday.ts";
+import { spindleTexts } from "./texts.ts";
+
+/** The one sentence a colleague would say of this spindle, with its figures and how sure they are. */
+export function SpindleSentence({ page, unit }: { readonly page: SpindlePage; readonly unit: ForceUnit }) {
+  const speech = useSpeech();
+  const words = useWords(spindleTexts);
+  const verdictWords = useWords(verdictTexts);
+  const { row, trend } = page;
+  const { last, baselineN, dueOn } = row;
+  if (last === undefined || last === null) return <p className="why">{words.neverMeasured}</p>;
+  const value = last.valueN === undefined ? "–" : speech.forceWithin(last.valueN, last.expandedN, unit);
+  const baseline = baselineN === undefined ? undefined : speech.force(baselineN, unit);
+  const drop = last.dropFromBaseline;
+
+  const level = () => {
+    if (baseline === undefined || drop === undefined) return words.plainValue(value);
+    if (Math.abs(drop) < 0.01) return words.holds(value, baseline);
+    return (drop > 0 ? words.isBelow : words.isAbove)(value, speech.percent(Math.abs(drop)), baseline);
+  };
+  const ahead = () => {
+    const told = trend.forecasts.filter(({ state }) => state === "crosses" || state === "already");
+    // The nearest limit that is still ahead; else the one already reached.
+    const next = told.find(({ state }) => state === "crosses") ?? told[0];
+    if (next === undefined) {
+      if (trend.forecasts.length === 0) return "";
+      return trend.forecasts.some(({ state }) => state === "cannotTell") ? words.cannotForecast : words.notSoon;
+    }
+    const limit = next.which === "warning" ? words.theWarning : words.theMinimum;
+    if (next.state === "already") return words.already(limit);
+    const month = (ms: number | undefined) => (ms === undefined ? undefined : speech.month(ms));
+    const [low, high, at] = [month(next.lowMs), month(next.highMs), month(next.atMs)];
+    if (low !== undefined && high !== undefined && low !== high) return words.reaches(limit, words.between(low, high));
+    if (low !== undefined && high === undefined) return words.reaches(limit, words.notBefore(low));
+    const when = at ?? low;
+    return when === undefined ? words.cannotForecast : words.reaches(limit, words.about(when));
+  };
+  const due =
+    dueOn !== undefined && dueOn !== null && dueOn >= localToday() ? words.measureBy(speech.plainDate(dueOn)) : "";
+  return (
+    <p className="why">
+      <b>{capital(verdictWords[last.verdict], speech)}.</b>{" "}
+      {[level(), ahead(), due].filter((part) => part !== "").join(" ")}
+    </p>
+  );
+}

@@ -1,0 +1,47 @@
+import { inBoth } from "../../words/inBoth.ts";
+
+/** Everything the form of a spindle says. */
+export const spindleFormTexts = inBoth({
+  newTitle: ["Add a spindle", "Spindel anlegen"],
+  editTitle: [(name: string) => `Edit ${name}`, (name: string) => `${name} bearbeiten`],
+  place: ["The place", "Der Platz"],
+  name: ["Name", "Name"],
+  nameHint: ["As people call it: Mill 3.", "Wie man sie nennt: Fräse 3."],
+  machine: ["Machine", "Maschine"],
+  area: ["Area", "Bereich"],
+  taper: ["Taper", "Kegel"],
+  taperHint: ["By its standard: HSK-A63, SK 40, C6.", "Nach Norm: HSK-A63, SK 40, C6."],
+  unitSerial: ["Serial number of the unit in it", "Seriennummer der Einheit darin"],
+  limits: ["The builder's figures", "Die Zahlen des Herstellers"],
+  limitsWhy: [
+    "Each may stay empty. Without any, the first check is the baseline and later ones are compared with it.",
+    "Jede darf leer bleiben. Ohne sie ist die erste Prüfung der Ausgangswert, mit dem die späteren verglichen werden.",
+  ],
+  unit: ["Unit", "Einheit"],
+  asWorks: [(unit: string) => `as the works: ${unit}`, (unit: string) => `wie das Werk: ${unit}`],
+  minimum: ["Minimum", "Mindestkraft"],
+  warning: ["Warning limit", "Warngrenze"],
+  nominal: ["Nominal", "Sollkraft"],
+  maximum: ["Maximum", "Höchstkraft"],
+  limitsFrom: ["Where the figures come from", "Woher die Zahlen stammen"],
+  limitsFromHint: ["For example: builder's sheet, 2023.", "Zum Beispiel: Datenblatt des Herstellers, 2023."],
+  order: [
+    "The figures must rise from minimum over warning and nominal to maximum.",
+    "Die Zahlen müssen von der Mindestkraft über Warngrenze und Sollkraft zur Höchstkraft steigen.",
+  ],
+  eighty: ["Propose 80 % and 85 % of nominal", "80 % und 85 % der Sollkraft vorschlagen"],
+  eightyHint: ["Common practice where the builder names none.", "Verbreitete Praxis, wenn der Hersteller keine nennt."],
+  judging: ["How it is judged", "Wie geurteilt wird"],
+  rule: ["Decision rule", "Entscheidungsregel"],
+  ruleAsWorks: ["as the works", "wie das Werk"],
+  interval: ["Days between checks", "Tage zwischen Prüfungen"],
+  intervalHint: [(days: string) => `Empty: ${days}, as the works.`, (days: string) => `Leer: ${days}, wie das Werk.`],
+  intervalChanges: ["Tool changes between checks", "Werkzeugwechsel zwischen Prüfungen"],
+  wedge: ["Wedge ratio", "Keilübersetzung"],
+  springs: ["Spring pack", "Federpaket"],
+  more: ["More about the clamping unit", "Mehr zur Spanneinheit"],
+  retire: [
+    "Retire this spindle: it stays on record and leaves the lists.",
+    "Diese Spindel stilllegen: Sie bleibt verzeichnet und verlässt die Listen.",
+  ],
+});
