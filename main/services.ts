@@ -25,6 +25,7 @@ import type { PushHub } from "./host/PushHub.ts";
 import { Jobs } from "./jobs/Jobs.ts";
 import { systemClock } from "./link/Clock.ts";
 import { sourceMaker } from "./link/makeSource.ts";
+import { withNamedPorts } from "./link/namedPorts.ts";
 import { listPorts } from "./link/ports.ts";
 import type { Log } from "./log.ts";
 import { saveDraft } from "./store/draft.ts";
@@ -61,6 +62,7 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
   if (demo) await fillIfEmpty(store, now, options.version);
 
   const clock = systemClock;
+  const ports = async () => withNamedPorts(await listPorts(), process.env.HOLDFAST_PORTS);
   const makeSource = sourceMaker(() => simulated.running);
   const newId = () => store.newId();
   const sayJob = (job: JobView) => hub.say(job.state === "running" ? "job.progressed" : "job.finished", job);
@@ -102,7 +104,7 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
       log,
       simulated,
       search,
-      session: { clock, makeSource, listPorts, spoolFolder },
+      session: { clock, makeSource, listPorts: ports, spoolFolder },
     },
     series,
   );
@@ -133,6 +135,7 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
     version: options.version,
     host: options.host,
     works,
+    ports,
     openOther: options.openOther,
   };
   const opened = bench;

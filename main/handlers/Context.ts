@@ -6,6 +6,7 @@ import type { SettingSearch } from "../bench/SettingSearch.ts";
 import type { Undo } from "../bench/Undo.ts";
 import type { PushHub } from "../host/PushHub.ts";
 import type { Jobs } from "../jobs/Jobs.ts";
+import type { PortListing } from "../link/ports.ts";
 import type { Log } from "../log.ts";
 import type { PcSettingsFile } from "../store/pcSettings.ts";
 import type { Store } from "../store/Store.ts";
@@ -27,6 +28,7 @@ export type Context = {
   readonly host: "electron" | "loopback";
   /** The works as described, or the plain defaults of a new file. */
   readonly works: () => Works;
+  readonly ports: () => Promise<PortListing>;
   /** Closes this data file and opens the demo's, or the user's own again. */
   readonly openOther: (demo: boolean) => Promise<void>;
 };

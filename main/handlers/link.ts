@@ -1,5 +1,4 @@
 import type { Handlers } from "../../app/contract/methods.ts";
-import { listPorts } from "../link/ports.ts";
 import type { Context } from "./Context.ts";
 
 type Part = Pick<
@@ -16,9 +15,9 @@ type Part = Pick<
 >;
 
 /** The port, the gauge behind it, and what its lines say. */
-export function linkHandlers({ bench }: Context): Part {
+export function linkHandlers({ bench, ports }: Context): Part {
   return {
-    "ports.list": () => listPorts(),
+    "ports.list": () => ports(),
     "ports.find": ({ path }) => bench.findSetting(path),
     "link.open": (input) => bench.open(input),
     "link.close": () => bench.close(),
