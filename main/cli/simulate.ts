@@ -8,6 +8,7 @@ const usage = `[--tcp PORT | --pty [--path LINK] | --file FILE] [--json] [--cont
     --rate HZ --unit U --capacity "30 kN" --force "18 kN" --noise "6 N" --zero "0 N" --drift "0 N" --gain 1 --seed 1
     --format numberUnit|bare|status|decimalComma|counter|milliseconds|checksum|heldMaximum
     --sends always|onRequest|onKey --request "?\\r" --auto --rest 4 --hold 5 --speed real|full --seconds S
+    --memory 100 --dump-format list|columns|blocks --clock-offset S --clock-drift S_PER_DAY
     a simulated gauge; commands on standard input (help lists them)`;
 
 /** What the simulator prints: where it listens, then an answer to each command. */

@@ -1,6 +1,6 @@
 import type { ForceUnit } from "../../quantity/forceUnits.ts";
 import type { PatternField } from "../linePattern.ts";
-import { established, mode, shared } from "./established.ts";
+import { established, shared } from "./established.ts";
 import type { NumberText } from "./tokens.ts";
 
 type ForceField = Extract<PatternField, { field: "force" }>;
@@ -78,11 +78,10 @@ function digitForm(
 > {
   const { numbers, units } = column;
   const mark = [...established(numbers.map((number) => number.mark)).keys()].find((m) => m !== "");
-  const decimals = [...established(numbers.map((number) => number.decimals.length)).keys()].sort();
+  const decimals = decimalsSeen(column);
   const filled = isFilled(numbers);
   // Cut lines may be many; zeros in front leave no doubt that the digits are always as many.
-  const wholes = numbers.map((number) => number.whole.length);
-  const wholeDigits = filled && established(wholes).size === 1 ? mode(wholes) : undefined;
+  const wholeDigits = filled && filledWidth(column) === undefined ? shared(wholesOf(numbers), 0.6) : undefined;
   const digits = shared(
     numbers.map((number) => number.whole.length + number.decimals.length),
     0.9,
@@ -96,6 +95,19 @@ function digitForm(
     ...(wholeDigits === undefined ? {} : { wholeDigits }),
     ...(ranging ? { digits } : {}),
   };
+}
+
+/**
+ * Counts of decimals that are meant. A number that stands last loses decimals when its line is cut, so a smaller count
+ * than the usual one must there be frequent.
+ */
+function decimalsSeen({ numbers, followed }: NumberColumn): number[] {
+  const seen = [...established(numbers.map((number) => number.decimals.length))];
+  const usual = seen[0]?.[0] ?? 0;
+  return seen
+    .filter(([places, n]) => followed || places >= usual || n >= 0.2 * numbers.length)
+    .map(([places]) => places)
+    .sort();
 }
 
 /** Units that have their own counts of decimals, where the stream changes its unit. Others not seen may have any. */
@@ -117,6 +129,23 @@ function decimalsOf(
 const isFilled = (numbers: readonly NumberText[]) =>
   numbers.filter((number) => /^0\d/.test(number.whole)).length > 0.1 * numbers.length;
 
+const wholesOf = (numbers: readonly NumberText[]) => numbers.map((number) => number.whole.length);
+
+/** Zeros up to a width that holds with any count of decimals and either sign: "0012.34" and "0001258". */
+function filledWidth({ numbers, lengths }: NumberColumn): number | undefined {
+  if (!isFilled(numbers)) return undefined;
+  const kinds = numbers.map((number) => `${number.whole.length} ${number.sign !== ""}`);
+  const seen = [...established(kinds).keys()];
+  const own = seen.map((kind) =>
+    shared(
+      lengths.filter((_, i) => kinds[i] === kind),
+      0.7,
+    ),
+  );
+  const wholes = new Set(seen.map((kind) => kind.split(" ")[0]));
+  return wholes.size > 1 && own.every((width) => width === own[0]) ? own[0] : undefined;
+}
+
 type Room = {
   align: "right" | "left";
   mayGrow: boolean;
@@ -135,9 +164,8 @@ const noRoom: Room = { align: "right", mayGrow: false, column: false, takesBefor
 function padding(column: NumberColumn): Room {
   if (column.apart) return noRoom;
   const { lengths, before, after, numbers } = column;
-  const filledTo =
-    isFilled(numbers) && established(numbers.map((number) => number.whole.length)).size > 1 ? mode(lengths) : undefined;
-  if (filledTo !== undefined) return { ...noRoom, width: filledTo };
+  const filled = filledWidth(column);
+  if (filled !== undefined) return { ...noRoom, width: filled };
   const bare = numbers.map((number, i) => lengths[i]! - (number.sign === "" ? 0 : 1) - number.gap);
   const right = widthOf(
     column,
