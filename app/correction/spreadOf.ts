@@ -17,9 +17,10 @@ export function spreadOf(contributions: readonly Contribution[]): Spread {
     .toSorted((a, b) => departure(b) - departure(a))
     .filter((c, i) => i === 0 || (i === 1 && departure(c) > SECOND));
   const wide = contributions
-    .filter((c) => c.distribution === "rectangular" && c.standardN ** 2 > 0.02 * variance)
+    .filter((c) => c.distribution === "rectangular")
     .toSorted((a, b) => b.standardN - a.standardN)
-    .slice(0, 2);
+    .slice(0, 2)
+    .filter((c, i) => c.standardN ** 2 > (i === 0 ? WIDEST : NEXT) * variance);
   let restVarianceN2 = 0;
   let restCumulantN4 = 0;
   for (const c of contributions) {
@@ -35,6 +36,10 @@ export function spreadOf(contributions: readonly Contribution[]): Spread {
     restCumulantN4,
   };
 }
+
+/** Shares of the variance from which the widest rectangle keeps its shape, and the next one; narrower ones hardly bend the sum. */
+const WIDEST = 0.05;
+const NEXT = 0.12;
 
 /** From which departure a t keeps its shape, and from which a second one is worth its time. */
 const FIRST = 0.001;

@@ -11,7 +11,7 @@ export function judgeFault(input: JudgeInput): string | undefined {
     (valueN !== undefined && !(standardUncertaintyN > 0 && standardUncertaintyN < Infinity)
       ? `standardUncertaintyN must be above 0, got ${standardUncertaintyN}`
       : undefined) ??
-    (degreesOfFreedom !== undefined && !(degreesOfFreedom >= 1)
+    (degreesOfFreedom !== undefined && !(degreesOfFreedom >= LEAST_DEGREES)
       ? `degreesOfFreedom must be 1 or more, got ${degreesOfFreedom}`
       : undefined) ??
     limitsFault(input.limits) ??
@@ -19,12 +19,12 @@ export function judgeFault(input: JudgeInput): string | undefined {
     comparisonFault("baseline", input.baseline) ??
     comparisonFault("previous", input.previous) ??
     fraction("cautionDrop", cautionDrop) ??
-    fraction("actDrop", actDrop) ??
-    ((cautionDrop ?? defaultCautionDrop) > (actDrop ?? defaultActDrop)
-      ? `cautionDrop ${cautionDrop ?? defaultCautionDrop} lies over actDrop ${actDrop ?? defaultActDrop}; caution comes first`
-      : undefined)
+    fraction("actDrop", actDrop)
   );
 }
+
+/** One, less what rounding may take off effective degrees of freedom. */
+const LEAST_DEGREES = 1 - 1e-9;
 
 /** Common practice, no source; editable. */
 export const defaultCautionDrop = 0.1;

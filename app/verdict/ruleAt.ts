@@ -1,4 +1,4 @@
-import { coverageFactorOf } from "./coverageFactorOf.ts";
+import { guardBandN } from "./guardBandN.ts";
 import type { Conformity, DecisionRule, JudgeInput, Zone } from "./Judgement.ts";
 import { type Odds, oddsAt } from "./odds.ts";
 import { reaches } from "./reaches.ts";
@@ -16,12 +16,6 @@ export type AtLimit = {
 };
 
 type Valued = JudgeInput & { readonly valueN: number };
-
-/** Width of the guard band, r x k x u: 0 under the rules that know none. */
-export function guardBandN({ rule, standardUncertaintyN, degreesOfFreedom }: JudgeInput): number {
-  if (rule.rule === "simple" || rule.rule === "probability") return 0;
-  return (rule.guardFactor ?? 1) * coverageFactorOf(rule, degreesOfFreedom) * standardUncertaintyN;
-}
 
 /**
  * Judges one limit by itself. A value on a border always counts to the better side.

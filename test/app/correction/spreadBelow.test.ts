@@ -63,8 +63,8 @@ describe("spreadBelow", () => {
 
   it("does not change abruptly when a rectangle becomes too narrow to matter", () => {
     for (const x of points) {
-      const wide = below(x, line(1, "normal"), line(0.1415, "rectangular"));
-      expect(wide).toBeCloseTo(below(x, line(1, "normal"), line(0.1413, "rectangular")), 4);
+      const wide = below(x, line(1, "normal"), line(0.2295, "rectangular"));
+      expect(wide).toBeCloseTo(below(x, line(1, "normal"), line(0.2293, "rectangular")), 4);
     }
   });
 

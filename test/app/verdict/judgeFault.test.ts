@@ -13,6 +13,9 @@ describe("judgeFault", () => {
   it("finds none in a sound input", () => {
     expect(judgeFault(sound)).toBeUndefined();
     expect(judgeFault({ ...sound, limits: { minimumN: 5, warningN: 5, nominalN: 5, maximumN: 5 } })).toBeUndefined();
+    expect(judgeFault({ ...sound, degreesOfFreedom: 1 - 1e-15 })).toBeUndefined();
+    // An act limit under the caution limit leaves caution nothing to say, but is no contradiction.
+    expect(judgeFault({ ...sound, actDrop: 0.05 })).toBeUndefined();
     expect(judgeFault({ ...sound, valueN: undefined, standardUncertaintyN: NaN })).toBeUndefined();
   });
 
@@ -24,6 +27,7 @@ describe("judgeFault", () => {
     ["standardUncertaintyN", { standardUncertaintyN: NaN }],
     ["standardUncertaintyN", { standardUncertaintyN: Infinity }],
     ["degreesOfFreedom", { degreesOfFreedom: 0 }],
+    ["degreesOfFreedom", { degreesOfFreedom: 0.9 }],
     ["limits.minimumN", { limits: { minimumN: NaN } }],
     ["limits.minimumN", { limits: { minimumN: 2, maximumN: 1 } }],
     ["limits.warningN", { limits: { warningN: 2, nominalN: 1 } }],
@@ -42,7 +46,6 @@ describe("judgeFault", () => {
     ["previousCorrelation", { previous: { valueN: 1, correlation: NaN } }],
     ["cautionDrop", { cautionDrop: 10 }],
     ["actDrop", { actDrop: -0.1 }],
-    ["cautionDrop", { cautionDrop: 0.3 }],
   ])("names %s in %j", (field, over) => {
     expect(judgeFault({ ...sound, ...over })).toMatch(new RegExp(`^${field.replace(".", "\\.")}`));
   });
