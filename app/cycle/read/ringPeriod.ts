@@ -1,4 +1,5 @@
 import { median } from "../../numerics/median.ts";
+import { turningPoints } from "../../numerics/turningPoints.ts";
 import { type Ground, readingsIn } from "./Ground.ts";
 
 export type RingPeriod = { readonly readings: number; readonly sure: boolean };
@@ -13,7 +14,10 @@ const unseen: RingPeriod = { readings: Number.POSITIVE_INFINITY, sure: false };
  */
 export function ringPeriod(g: Ground, arrival: number, holdEnd: number, levelN: number): RingPeriod {
   const until = Math.min(holdEnd, arrival + readingsIn(g.trace, 1, 100));
-  const turns = turningPoints(g.w, arrival, until, Math.max(9 * g.sigmaN, 2.2 * g.stepN, 0.01 * levelN));
+  const least = Math.max(9 * g.sigmaN, 2.2 * g.stepN, 0.01 * levelN);
+  const turns = turningPoints(g.w, arrival, until + 1, least).map(
+    (at) => at + vertex(g.w[at - 1]!, g.w[at]!, g.w[at + 1]!),
+  );
   if (turns.length === 0) return unseen;
   if (turns.length === 1) return { readings: crestPeriod(g, arrival, holdEnd, turns[0]!, levelN), sure: false };
   if (turns.length === 2) return { readings: 2 * (turns[1]! - turns[0]!), sure: true };
@@ -32,26 +36,8 @@ function crestPeriod(g: Ground, arrival: number, holdEnd: number, crest: number,
   return width > 0 && width < readingsIn(g.trace, 0.25, 20) ? 2 * width : Number.POSITIVE_INFINITY;
 }
 
-/** Where the readings turn by more than `least`, crest first, between the readings by the parabola through three. */
-function turningPoints(w: Float64Array, from: number, to: number, least: number): number[] {
-  const turns: number[] = [];
-  let up = true;
-  let extreme = from;
-  for (let i = from + 1; i <= to; i += 1) {
-    const v = w[i]!;
-    if (Number.isNaN(v)) continue;
-    const sign = up ? 1 : -1;
-    if (!(sign * v <= sign * w[extreme]!)) extreme = i;
-    else if (sign * (w[extreme]! - v) > least) {
-      turns.push(extreme + between(w[extreme - 1]!, w[extreme]!, w[extreme + 1]!));
-      up = !up;
-      extreme = i;
-    }
-  }
-  return turns;
-}
-
-function between(before: number, top: number, after: number): number {
+/** Where the parabola through three readings turns, from the middle one. */
+function vertex(before: number, top: number, after: number): number {
   const bend = before - 2 * top + after;
   const shift = (before - after) / (2 * bend);
   return Math.abs(shift) <= 0.5 ? shift : 0; // also 0 for NaN: a neighbour is missing
