@@ -34,11 +34,12 @@ export const programVersion = (
 /** The whole program behind one door: a data file with its services, and the way to the demo's file and back. */
 export async function openProgram(options: ProgramOptions): Promise<Program> {
   const now = options.now ?? Date.now;
-  const own = options.dataFile ?? dataFile(false);
-  const folder = dirname(own);
+  const first = options.dataFile ?? dataFile(options.demo);
+  const folder = dirname(first);
   const log = fileLog(folder, now);
   const hub = new PushHub();
-  const pathFor = (demo: boolean) => (demo ? join(folder, "demo.sqlite") : own);
+  const pathFor = (demo: boolean) =>
+    demo === options.demo ? first : demo ? join(folder, "demo.sqlite") : dataFile(false);
   const open = (demo: boolean): Promise<Services> =>
     buildServices({
       dataFile: pathFor(demo),

@@ -1,6 +1,8 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
 import { join, resolve } from "node:path";
+import type { Input, MethodName, Output } from "../../app/contract/methods.ts";
+import type { Result } from "../../app/contract/result.ts";
 
 const root = resolve(import.meta.dirname, "..", "..");
 
@@ -54,10 +56,11 @@ export class HoldfastProcess {
   }
 }
 
+/** A call's value; a failure is thrown. */
+export type Call = <M extends MethodName>(name: M, input?: Input<M>) => Promise<Output<M>>;
+
 /** Calls the program as a page does: exchanges the code, then posts. */
-export async function pageCalls(
-  address: string,
-): Promise<(name: string, input?: unknown) => Promise<{ ok: boolean; value: any; error: any }>> {
+export async function pageCalls(address: string): Promise<Call> {
   const url = new URL(address);
   const post = (path: string, body: unknown, token?: string) =>
     fetch(`${url.origin}${path}`, {
@@ -71,6 +74,9 @@ export async function pageCalls(
     });
   const response = await post("/session", { code: url.hash.slice("#code=".length) });
   const { token } = (await response.json()) as { token: string };
-  return async (name, input = {}) =>
-    (await (await post("/call", { name, input }, token)).json()) as { ok: boolean; value: any; error: any };
+  return async <M extends MethodName>(name: M, input?: Input<M>) => {
+    const result = (await (await post("/call", { name, input: input ?? {} }, token)).json()) as Result<Output<M>>;
+    if (!result.ok) throw Object.assign(new Error(`${name}: ${result.error.message}`), { failure: result.error });
+    return result.value;
+  };
 }
