@@ -140,10 +140,11 @@ export class OpenStore implements Store {
   }
 
   close(): void {
-    if (!this.db.open) return;
-    this.signQuietly();
-    this.tidy();
-    this.db.close();
+    if (this.db.open) {
+      this.signQuietly();
+      this.tidy();
+      this.db.close();
+    }
     this.#parts.unlock();
   }
 
