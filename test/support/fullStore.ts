@@ -3,7 +3,7 @@ import { putPerson } from "../../main/store/records/operators.ts";
 import type { EntryDraft, Store } from "../../main/store/Store.ts";
 import { encodeWaveformNow } from "../../main/store/waveform.ts";
 import { aCheck, idOf, invented } from "./aCheck.ts";
-import { aSpindle } from "./storeInTemp.ts";
+import { aSpindle } from "./aSpindle.ts";
 
 const reason = "as agreed on the floor";
 

@@ -2,10 +2,8 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { onTestFinished } from "vitest";
-import type { Spindle } from "../../app/ledger/register.ts";
 import { openStore } from "../../main/store/open.ts";
 import type { OpenOptions, Store } from "../../main/store/Store.ts";
-import { idOf } from "./aCheck.ts";
 
 /** A folder that is gone when the test is over. */
 export function tempFolder(): string {
@@ -27,17 +25,4 @@ export function storeInTemp(over: Partial<OpenOptions> = {}): Store {
   const store = openStore({ now: clock.now, offsetMinutes: () => 60, machine: "bench", ...over, path });
   onTestFinished(() => store.close());
   return store;
-}
-
-export function aSpindle(over: Partial<Spindle> = {}): Spindle {
-  return {
-    spindleId: idOf(1),
-    name: "Larch 3",
-    machine: "Larch",
-    area: "Hall B",
-    taper: "hollow 63",
-    limits: { minimumN: 18_000, nominalN: 24_000 },
-    state: "inUse",
-    ...over,
-  };
 }

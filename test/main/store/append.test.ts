@@ -8,7 +8,8 @@ import { spindleList } from "../../../main/store/records/spindles.ts";
 import { cyclesWithWaveform, readWaveform } from "../../../main/store/records/waveforms.ts";
 import { decodeWaveform, encodeWaveformNow } from "../../../main/store/waveform.ts";
 import { aCheck, idOf } from "../../support/aCheck.ts";
-import { aSpindle, stillClock, storeInTemp } from "../../support/storeInTemp.ts";
+import { aSpindle } from "../../support/aSpindle.ts";
+import { stillClock, storeInTemp } from "../../support/storeInTemp.ts";
 
 describe("append", () => {
   it("continues the chain over canonical bytes, by a second way of computing it", () => {

@@ -10,7 +10,8 @@ import { readWaveform } from "../../../main/store/records/waveforms.ts";
 import type { Store } from "../../../main/store/Store.ts";
 import { encodeWaveformNow } from "../../../main/store/waveform.ts";
 import { aCheck, idOf } from "../../support/aCheck.ts";
-import { aSpindle, storeInTemp } from "../../support/storeInTemp.ts";
+import { aSpindle } from "../../support/aSpindle.ts";
+import { storeInTemp } from "../../support/storeInTemp.ts";
 
 /** The chains of a store as another program would hand them over. */
 function chainsOf(store: Store, withWaveforms = true): ForeignChain[] {

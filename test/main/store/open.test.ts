@@ -7,7 +7,8 @@ import { describe, expect, it, onTestFinished } from "vitest";
 import { openStore } from "../../../main/store/open.ts";
 import { spindleList } from "../../../main/store/records/spindles.ts";
 import type { StoreError } from "../../../main/store/StoreError.ts";
-import { aSpindle, stillClock, storeInTemp, tempFolder } from "../../support/storeInTemp.ts";
+import { aSpindle } from "../../support/aSpindle.ts";
+import { stillClock, storeInTemp, tempFolder } from "../../support/storeInTemp.ts";
 
 const { now } = stillClock();
 

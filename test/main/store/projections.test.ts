@@ -7,8 +7,9 @@ import { checkSummary } from "../../../main/store/records/checks.ts";
 import { readSpindle } from "../../../main/store/records/spindles.ts";
 import type { EntryDraft, Store } from "../../../main/store/Store.ts";
 import { aCheck, idOf } from "../../support/aCheck.ts";
+import { aSpindle } from "../../support/aSpindle.ts";
 import { standingByHand } from "../../support/spindleOracle.ts";
-import { aSpindle, storeInTemp } from "../../support/storeInTemp.ts";
+import { storeInTemp } from "../../support/storeInTemp.ts";
 
 const unwatched = { progress: () => {}, goOn: () => {} };
 
