@@ -1,12 +1,24 @@
 import type { Verdict } from "../verdict/Judgement.ts";
 import { chanceBelow } from "./chanceBelow.ts";
+import type { LimitForecast } from "./courseOf.ts";
+import type { StretchFit } from "./fitStretch.ts";
 import type { ForecastState } from "./forecastLimit.ts";
-import type { LimitForecast, Trend } from "./trendOf.ts";
+import type { TrendAxis } from "./trendAxis.ts";
+
+/** What the ranking reads of a spindle: a `Course`, or the whole `Trend` of its page. */
+export type RankedCourse = {
+  readonly axis: TrendAxis;
+  readonly points: readonly { readonly atMs: number; readonly valueN: number }[];
+  /** The last one is the present. */
+  readonly segments: readonly StretchFit[];
+  readonly forecasts: readonly LimitForecast[];
+  readonly sharedUncertaintyN: number;
+};
 
 /** One spindle of the works, as the ranking needs it. */
 export type FleetEntry = {
   readonly spindleId: string;
-  readonly trend: Trend;
+  readonly trend: RankedCourse;
   readonly minimumN: number | undefined;
   /** Of the last check; undefined: never measured. */
   readonly verdict: Verdict | undefined;
@@ -115,7 +127,7 @@ function reasonOf({ trend, verdict, stopped }: FleetEntry, risk: number | undefi
 }
 
 /** Of the minimum, or of the warning where that is the reason. */
-function shownForecast(trend: Trend, why: FleetReason): LimitForecast | undefined {
+function shownForecast(trend: RankedCourse, why: FleetReason): LimitForecast | undefined {
   const wanted = why === "belowWarning" || why === "reachesWarning" ? "warning" : "minimum";
   return trend.forecasts.find((f) => f.which === wanted) ?? trend.forecasts[0];
 }

@@ -30,9 +30,10 @@ export function trendAxis(points: readonly CheckPoint[], kind: "date" | "counter
 }
 
 function dateAxis(points: readonly CheckPoint[]): AxisPlaces {
-  const checks = [...points].sort((a, b) => a.atMs - b.atMs);
+  const checks = inTime(points);
   const originMs = checks[0]?.atMs ?? 0;
-  const x = Float64Array.from(checks, (p) => (p.atMs - originMs) / DAY_MS);
+  const x = new Float64Array(checks.length);
+  for (let i = 0; i < x.length; i += 1) x[i] = (checks[i]!.atMs - originMs) / DAY_MS;
   return {
     axis: { kind: "date", originMs },
     checks,
@@ -40,6 +41,14 @@ function dateAxis(points: readonly CheckPoint[]): AxisPlaces {
     horizon: (x.at(-1) ?? 0) + TEN_YEARS_DAYS,
     instantOf: (at) => instant(originMs + at * DAY_MS),
   };
+}
+
+/** Mostly they are already. */
+function inTime(points: readonly CheckPoint[]): readonly CheckPoint[] {
+  for (let i = 1; i < points.length; i += 1) {
+    if (points[i]!.atMs < points[i - 1]!.atMs) return [...points].sort((a, b) => a.atMs - b.atMs);
+  }
+  return points;
 }
 
 function counterAxis(points: readonly CheckPoint[]): AxisPlaces {

@@ -1,15 +1,14 @@
 import { type BandPoint, bandPoints } from "./bandPoints.ts";
 import type { SharedMove } from "./commonMode.ts";
-import { type CutSeries, cutSeries } from "./cutSeries.ts";
+import { type CourseOptions, courseOf, fitOf, type LimitForecast } from "./courseOf.ts";
+import type { CutSeries } from "./cutSeries.ts";
 import { fitStretch, type StretchFit } from "./fitStretch.ts";
-import { type Forecast, forecastLimit } from "./forecastLimit.ts";
 import type { CheckPoint, History } from "./History.ts";
 import { type Hint, hints } from "./hints.ts";
 import { type ScatterTrend, scatterTrend } from "./scatterTrend.ts";
-import { serviceCuts } from "./serviceCuts.ts";
 import { type ServiceEffect, serviceEffects } from "./serviceEffects.ts";
 import { watchLevel } from "./step/watchLevel.ts";
-import { type AxisPlaces, type TrendAxis, trendAxis } from "./trendAxis.ts";
+import type { TrendAxis } from "./trendAxis.ts";
 import { type TrendNote, trendNotes } from "./trendNotes.ts";
 
 export type TrendPoint = {
@@ -53,14 +52,6 @@ export type TrendStep = {
   readonly adapterChanged: boolean;
 };
 
-export type LimitForecast = Forecast & {
-  readonly which: "warning" | "minimum";
-  /** The same as `at`, `low` and `high`, as instants; undefined where they are, or where x has no pace. */
-  readonly atMs: number | undefined;
-  readonly lowMs: number | undefined;
-  readonly highMs: number | undefined;
-};
-
 /** The check that raised the level alarm, since when, and which way. */
 export type TrendAlarm = {
   readonly checkId: string;
@@ -86,10 +77,7 @@ export type Trend = {
   readonly sharedUncertaintyN: number;
 };
 
-export type TrendOptions = {
-  readonly xAxis?: "date" | "counter" | undefined;
-  /** Two-sided, of band and forecast. */
-  readonly confidence?: number | undefined;
+export type TrendOptions = CourseOptions & {
   /** What `commonModes` found in all spindles: it speaks for the gauge. Undefined: nobody has looked. */
   readonly sharedMoves?: readonly SharedMove[] | undefined;
 };
@@ -102,88 +90,39 @@ export type TrendOptions = {
  * @returns  with no check, or none that has a counter on that axis: a trend without points
  */
 export function trendOf(history: History, options: TrendOptions = {}): Trend {
-  const { confidence = 0.9, xAxis = "date" } = options;
-  const axis = trendAxis(history.points, xAxis);
-  const checks = axis.checks;
-  const x = axis.x;
-  const y = Float64Array.from(checks, (p) => p.valueN);
-  const starts = serviceCuts(checks, history.events).map((cut) => cut.firstAfter);
-  const cut = cutSeries(x, y, starts);
-  const fits = cut.stretches.map(({ from, to }) =>
-    fitStretch(x.subarray(from, to), y.subarray(from, to), inside(cut.strays, from, to)),
-  );
-  const last = fits.at(-1);
-  const lastStretch = cut.stretches.at(-1);
-  const own = lastStretch === undefined ? [] : checks.slice(lastStretch.from, lastStretch.to);
-  const shared = last === undefined ? 0 : sharedUncertainty(own, last);
-  const forecasts = last === undefined ? [] : forecastsOf(history, last, axis, confidence, shared);
+  const { confidence = 0.9 } = options;
+  const course = courseOf(history, options);
+  const { checks, x, y, cut, forecasts, sharedUncertaintyN } = course;
+  const fits = [...cut.stretches.slice(0, -1).map((stretch) => fitOf(course, stretch)), ...course.segments];
   const reach = forecasts.reduce((far, f) => Math.max(far, f.state === "crosses" ? (f.high ?? f.at ?? far) : far), 0);
   const segments = cut.stretches.map((stretch, k) => ({
     ...stretch,
     ...fits[k]!,
-    band: bandPoints(fits[k]!, { confidence, shared, upTo: k === fits.length - 1 ? reach : undefined }),
+    band: bandPoints(fits[k]!, {
+      confidence,
+      shared: sharedUncertaintyN,
+      upTo: k === fits.length - 1 ? reach : undefined,
+    }),
   }));
-  const points = pointsOf(checks, x, cut);
+  const from = cut.stretches.at(-1)?.from ?? 0;
+  const own = checks.slice(from);
   const trend = {
-    axis: axis.axis,
-    points,
+    axis: course.axis,
+    points: pointsOf(checks, x, cut),
     segments,
     steps: stepsOf(checks, x, y, cut),
-    whole: wholeFit(x, y, fits),
+    whole: fits.length === 1 ? fits[0] : x.length === 0 ? undefined : fitStretch(x, y),
     forecasts,
-    alarm: alarmOf(own, cut, lastStretch?.from ?? 0),
+    alarm: alarmOf(own, cut, from),
     scatter: scatterTrend(own),
     services: serviceEffects(history),
-    sharedUncertaintyN: shared,
+    sharedUncertaintyN,
   };
   return {
     ...trend,
     hints: hints(history, own, trend, options.sharedMoves),
     notes: trendNotes(history, checks, trend),
   };
-}
-
-function inside(positions: readonly number[], from: number, to: number): number[] {
-  return positions.filter((i) => i >= from && i < to).map((i) => i - from);
-}
-
-function wholeFit(x: Float64Array, y: Float64Array, fits: readonly StretchFit[]): StretchFit | undefined {
-  if (fits.length === 1) return fits[0];
-  return x.length === 0 ? undefined : fitStretch(x, y);
-}
-
-/**
- * What all checks of the segment share: as filed, else what their stated uncertainty has beyond the scatter seen,
- * since that part cannot be random from check to check.
- */
-function sharedUncertainty(own: readonly CheckPoint[], fit: StretchFit): number {
-  const filed = own.flatMap((p) => (p.commonUncertaintyN === undefined ? [] : [p.commonUncertaintyN]));
-  if (filed.length > 0) return Math.sqrt(meanSquare(filed));
-  const stated = own.flatMap((p) => (p.standardUncertaintyN === undefined ? [] : [p.standardUncertaintyN]));
-  const s = fit.yardstick?.s ?? 0;
-  return stated.length === 0 ? 0 : Math.sqrt(Math.max(0, meanSquare(stated) - s * s));
-}
-
-const meanSquare = (values: readonly number[]) => values.reduce((sum, v) => sum + v * v, 0) / values.length;
-
-function forecastsOf(
-  history: History,
-  fit: StretchFit,
-  { horizon, instantOf }: AxisPlaces,
-  confidence: number,
-  shared: number,
-): LimitForecast[] {
-  const { warningN, minimumN } = history.limits;
-  return [
-    { which: "warning" as const, limit: warningN },
-    { which: "minimum" as const, limit: minimumN },
-  ].flatMap(({ which, limit }) => {
-    if (limit === undefined) return [];
-    const forecast = forecastLimit(fit, limit, { confidence, horizon, shared });
-    const instant = (at: number | undefined) => (at === undefined ? undefined : instantOf(at));
-    const { at, low, high } = forecast;
-    return [{ which, ...forecast, atMs: instant(at), lowMs: instant(low), highMs: instant(high) }];
-  });
 }
 
 function pointsOf(checks: readonly CheckPoint[], x: Float64Array, cut: CutSeries): TrendPoint[] {

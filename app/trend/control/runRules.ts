@@ -30,6 +30,18 @@ export const zoneRules: readonly RunRule[] = Object.freeze([
   "eightOneSide",
 ] as const);
 
+/** Rules 1 to 8 of Nelson's list, in its order. */
+export const allRunRules: readonly RunRule[] = Object.freeze([
+  "beyondThree",
+  "nineOneSide",
+  "sixRising",
+  "fourteenAlternating",
+  "twoOfThreeBeyondTwo",
+  "fourOfFiveBeyondOne",
+  "fifteenWithinOne",
+  "eightBeyondOne",
+] as const);
+
 /**
  * Where the chosen run rules are met. `twoOfThree` and `fourOfFive` signal at a value that is itself beyond its line.
  * @param z  values less the center, in standard deviations, in the order they came

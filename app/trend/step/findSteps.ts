@@ -28,11 +28,12 @@ export type Step = {
  * not `clear`, and its sides are not searched.
  * @param x  ascending, each finite
  * @param y  as many as `x`, each finite; strays taken out
- * @returns  ascending; none in fewer than six values, since a side needs three
+ * @returns  ascending; none in fewer than six values, since a side needs three, and none where all x are equal
  * @see M. Srivastava and K. J. Worsley, JASA 81 (1986) 199 (greatest t over all places); D. M. Hawkins, JASA 72
  *      (1977) 180; A. J. Scott and M. Knott, Biometrics 30 (1974) 507 (binary segmentation)
  */
 export function findSteps(x: Float64Array, y: Float64Array): Step[] {
+  if (x.length === 0 || x[0] === x[x.length - 1]) return [];
   const cuts = cutsIn(x, y, 0, x.length).sort((a, b) => a.at - b.at);
   return cuts.map((cut, k) => {
     const from = cuts[k - 1]?.at ?? 0;
