@@ -6,9 +6,6 @@ export const commonTexts = inBoth({
   close: ["Close", "Schließen"],
   save: ["Save", "Speichern"],
   edit: ["Edit", "Bearbeiten"],
-  back: ["Back", "Zurück"],
-  yes: ["yes", "ja"],
-  no: ["no", "nein"],
   none: ["none", "keine"],
   undo: ["Undo", "Rückgängig"],
   tryAgain: ["Try again", "Noch einmal versuchen"],
@@ -24,7 +21,5 @@ export const commonTexts = inBoth({
   note: ["Note", "Bemerkung"],
   retired: ["retired", "stillgelegt"],
   operator: ["Operator", "Prüfer"],
-  nobody: ["nobody named", "niemand genannt"],
   never: ["never", "nie"],
-  showTable: ["As a table", "Als Tabelle"],
 });

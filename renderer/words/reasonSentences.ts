@@ -121,8 +121,8 @@ export const reasonSentences: Record<Reason["code"], Record<Language, Sentence>>
     de: ({ other, share, below }) => `Sie hält ihren Ausgangswert: ${share} ${below ? "unter" : "über"} ${other}.`,
   },
   holdsPrevious: {
-    en: ({ share, below }) => `${share} ${below ? "below" : "above"} the check before.`,
-    de: ({ share, below }) => `${share} ${below ? "unter" : "über"} der vorigen Prüfung.`,
+    en: ({ share, below }) => `It lies ${share} ${below ? "below" : "above"} the check before.`,
+    de: ({ share, below }) => `Sie liegt ${share} ${below ? "unter" : "über"} der vorigen Prüfung.`,
   },
   straddlesMinimum: {
     en: ({ limit }) => `The uncertainty reaches across the minimum of ${limit}.`,

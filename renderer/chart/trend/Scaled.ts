@@ -20,17 +20,20 @@ export function line(c: CanvasRenderingContext2D, x1: number, y1: number, x2: nu
   c.stroke();
 }
 
+/** A label with a rim of paper, so that it is read on lines and bands. */
 export function write(
-  c: CanvasRenderingContext2D,
+  { c, view }: Scaled,
   text: string,
-  x: number,
-  y: number,
-  colour: string,
-  align: CanvasTextAlign,
-  weight = 400,
+  at: { readonly x: number; readonly y: number; readonly align: CanvasTextAlign },
+  role: "ink" | "soft",
 ): void {
-  c.font = `${weight} 13px ${CHART_FONT}`;
-  c.fillStyle = colour;
-  c.textAlign = align;
-  c.fillText(text, x, y);
+  c.font = `${role === "ink" ? 600 : 400} 13px ${CHART_FONT}`;
+  c.textAlign = at.align;
+  c.setLineDash([]);
+  c.lineJoin = "round";
+  c.lineWidth = 3;
+  c.strokeStyle = view.colours.sheet;
+  c.strokeText(text, at.x, at.y);
+  c.fillStyle = view.colours[role];
+  c.fillText(text, at.x, at.y);
 }

@@ -81,7 +81,8 @@ export function drawPoint({ c, view, x, y }: Scaled, mark: TrendMark, picked: bo
 }
 
 /** When a limit is reached, as an interval. */
-export function reach({ c, view, x, left, right, bottom }: Scaled): void {
+export function reach(s: Scaled): void {
+  const { c, view, x, left, right, bottom } = s;
   if (view.reach === undefined) return;
   const from = Math.max(left, x(view.reach.low));
   if (from > right) return;
@@ -95,5 +96,5 @@ export function reach({ c, view, x, left, right, bottom }: Scaled): void {
   c.font = `600 13px ${CHART_FONT}`;
   const half = c.measureText(view.reach.label).width / 2;
   const middle = Math.min(Math.max((from + to) / 2, left + half + 4), right - half - 4);
-  write(c, view.reach.label, middle, y + 19, view.colours.ink, "center", 600);
+  write(s, view.reach.label, { x: middle, y: y + 19, align: "center" }, "ink");
 }

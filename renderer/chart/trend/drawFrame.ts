@@ -18,19 +18,29 @@ export function bands({ c, view, left, right, top, bottom, y }: Scaled): void {
   const goodFrom = warningN ?? minimumN;
   if (goodFrom !== undefined) fill(goodFrom, maximumN ?? Number.POSITIVE_INFINITY, colours.bandGood);
   if (maximumN !== undefined) fill(maximumN, Number.POSITIVE_INFINITY, colours.bandStop);
-  limit(minimumN, view.words.minimum, 15);
-  limit(warningN, view.words.warning, -5);
-  limit(maximumN, view.words.maximum, -5);
-
-  function limit(forceN: number | undefined, word: string, offset: number): void {
-    if (forceN === undefined || y(forceN) < top || y(forceN) > bottom) return;
+  for (const limitN of [minimumN, warningN, maximumN]) {
+    if (limitN === undefined || y(limitN) < top || y(limitN) > bottom) continue;
     c.strokeStyle = colours.soft;
     c.lineWidth = 1;
     c.setLineDash([5, 4]);
-    line(c, left, y(forceN), right, y(forceN));
+    line(c, left, y(limitN), right, y(limitN));
     c.setLineDash([]);
-    write(c, `${word} ${view.number(forceN / view.unitN, 1)}`, left + 7, y(forceN) + offset, colours.soft, "left");
   }
+}
+
+/** What the level lines mean; over everything else, so that no whisker crosses a word. */
+export function levelWords(s: Scaled): void {
+  const { view, left, right, top, bottom, y } = s;
+  const { minimumN, warningN, maximumN } = view.limits;
+  const say = (word: string, forceN: number | undefined, align: "left" | "right", offset: number) => {
+    if (forceN === undefined || y(forceN) < top || y(forceN) > bottom) return;
+    const text = `${word} ${view.number(forceN / view.unitN, 1)}`;
+    write(s, text, { x: align === "left" ? left + 7 : right - 6, y: y(forceN) + offset, align }, "soft");
+  };
+  say(view.words.minimum, minimumN, "left", 15);
+  say(view.words.warning, warningN, "left", -5);
+  say(view.words.maximum, maximumN, "left", -5);
+  say(view.words.baseline, view.baselineN, "right", -5);
 }
 
 /** The level all checks are compared with. */
@@ -42,18 +52,11 @@ export function baseline({ c, view, left, right, top, bottom, y }: Scaled): void
   c.setLineDash([1.5, 4]);
   line(c, left, y(baselineN), right, y(baselineN));
   c.setLineDash([]);
-  write(
-    c,
-    `${view.words.baseline} ${view.number(baselineN / view.unitN, 1)}`,
-    right - 6,
-    y(baselineN) - 5,
-    colours.soft,
-    "right",
-  );
 }
 
 /** Labels of neighbours that would lie on each other go to a second and third line. */
-export function events({ c, view, x, left, right, top, bottom }: Scaled): void {
+export function events(s: Scaled): void {
+  const { c, view, x, left, right, top, bottom } = s;
   const ends: number[] = [];
   for (const event of view.events) {
     const at = x(event.x);
@@ -74,12 +77,13 @@ export function events({ c, view, x, left, right, top, bottom }: Scaled): void {
     let row = ends.findIndex((end) => end < start - 8);
     if (row === -1) row = ends.length;
     ends[row] = start + width;
-    write(c, event.label, start, top + 8 + row * 17, view.colours.ink, "left", 600);
+    write(s, event.label, { x: start, y: top + 8 + row * 17, align: "left" }, "ink");
   }
 }
 
 /** Where what was measured ends. */
-export function today({ c, view, x, top, bottom, left, right }: Scaled): void {
+export function today(s: Scaled): void {
+  const { c, view, x, top, bottom, left, right } = s;
   if (view.todayX === undefined) return;
   const at = x(view.todayX);
   if (at < left || at > right) return;
@@ -88,5 +92,5 @@ export function today({ c, view, x, top, bottom, left, right }: Scaled): void {
   c.setLineDash([2, 3]);
   line(c, at, top, at, bottom);
   c.setLineDash([]);
-  write(c, view.words.today, at, top - 10, view.colours.soft, "center");
+  write(s, view.words.today, { x: at, y: top - 10, align: "center" }, "soft");
 }

@@ -1,6 +1,6 @@
 import type { Chart, Plugin } from "chart.js";
 import { band, course, drawPoint, reach } from "./drawCourse.ts";
-import { bands, baseline, events, today } from "./drawFrame.ts";
+import { bands, baseline, events, levelWords, today } from "./drawFrame.ts";
 import type { Scaled } from "./Scaled.ts";
 import type { TrendView } from "./TrendView.ts";
 
@@ -24,6 +24,7 @@ export function trendPlugin(view: () => TrendView): Plugin<"scatter"> {
         for (const line of s.view.lines) course(s, line);
         for (const [i, mark] of s.view.marks.entries()) drawPoint(s, mark, i === s.view.picked);
       });
+      levelWords(s);
       reach(s);
     },
   };

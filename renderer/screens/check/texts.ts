@@ -16,7 +16,6 @@ export const checkTexts = inBoth({
   ],
   waveform: ["The readings", "Die Messwerte"],
   noWaveform: ["No readings were kept of this check.", "Von dieser Prüfung wurden keine Messwerte aufgehoben."],
-  clamping: [(n: number) => `clamping ${n}`, (n: number) => `Spannvorgang ${n}`],
   overlay: ["Laid over the baseline check", "Über die Ausgangsprüfung gelegt"],
   noOverlay: [
     "There is no baseline check with readings to compare with.",

@@ -53,7 +53,6 @@ export const gaugesTexts = inBoth({
   scaleU: ["Its standard uncertainty, %", "Seine Standardunsicherheit, %"],
   scaleURange: ["From 0 to 100.", "Von 0 bis 100."],
   calibratedOn: ["Calibrated on", "Kalibriert am"],
-  dateWrong: ["A date is needed.", "Ein Datum wird gebraucht."],
   newVersion: [
     "Another scale or uncertainty counts as a new calibration; checks keep the one they used.",
     "Ein anderer Faktor oder eine andere Unsicherheit gilt als neue Kalibrierung; Prüfungen behalten die ihre.",

@@ -7,7 +7,7 @@ import { linkTexts } from "./texts.ts";
 import { useOpenLink } from "./useOpenLink.ts";
 
 /** A gauge behind a device server. */
-export function NetworkForm() {
+export function NetworkForm({ gaugeId }: { readonly gaugeId: string | undefined }) {
   const words = useWords(linkTexts);
   const open = useOpenLink();
   const [host, setHost] = useState("");
@@ -18,7 +18,7 @@ export function NetworkForm() {
   const submit = (event: FormEvent) => {
     event.preventDefault();
     setTried(true);
-    if (portGood && host.trim() !== "") open({ kind: "tcp", host: host.trim(), port });
+    if (portGood && host.trim() !== "") open({ kind: "tcp", host: host.trim(), port }, gaugeId);
   };
   return (
     <form className="fields" noValidate onSubmit={submit}>

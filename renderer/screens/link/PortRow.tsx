@@ -12,7 +12,7 @@ import { linkTexts } from "./texts.ts";
 import { useOpenLink } from "./useOpenLink.ts";
 
 /** One port: connect as last time, find its setting by listening, or set it by hand. */
-export function PortRow({ port }: { readonly port: PortView }) {
+export function PortRow({ port, gaugeId }: { readonly port: PortView; readonly gaugeId: string | undefined }) {
   const core = useCore();
   const report = useReport();
   const words = useWords(linkTexts);
@@ -38,7 +38,7 @@ export function PortRow({ port }: { readonly port: PortView }) {
   const found = job?.state === "finished" ? (job.result as SerialSetting | null | undefined) : undefined; // what `ports.find` finishes with
   const connect = (use: SerialSetting) => {
     setSetting(use);
-    open({ kind: "serial", path: port.path, setting: use });
+    open({ kind: "serial", path: port.path, setting: use }, gaugeId);
   };
   return (
     <li>

@@ -3,6 +3,7 @@ import { useStore } from "zustand";
 import { StripChart } from "../../chart/strip/StripChart.tsx";
 import { useCore } from "../../state/CoreContext.ts";
 import { useList } from "../../state/useList.ts";
+import { Button } from "../../ui/Button.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { ConnectPanel } from "../link/ConnectPanel.tsx";
@@ -23,7 +24,9 @@ import { TagPicker } from "./tag/TagPicker.tsx";
 import { measureTexts } from "./texts.ts";
 import { useMeasureActs } from "./useMeasureActs.ts";
 import { useMeasureKeys } from "./useMeasureKeys.ts";
+import { useSounds } from "./useSounds.ts";
 import { useTaggedSpindle } from "./useTaggedSpindle.ts";
+import { useWall } from "./useWall.ts";
 import { Warnings } from "./Warnings.tsx";
 import "./measure.css";
 
@@ -45,8 +48,10 @@ export function Measure() {
     useCallback(() => setOpen("typeIn"), []),
     useCallback((clock: string) => setOpen({ clock }), []),
   );
+  useSounds();
+  const wall = useWall();
   const simulated = link?.source?.kind === "simulated";
-  useMeasureKeys(acts, setOpen, simulated);
+  useMeasureKeys(acts, setOpen, simulated, wall);
 
   if (draft === undefined) return <p role="status">{common.loading}</p>;
   const limits = spindle?.limits ?? {};
@@ -64,6 +69,9 @@ export function Measure() {
           <>
             <Readout unit={unit} resolutionN={link.resolutionN ?? gauge?.resolutionN} capacityN={gauge?.capacityN}>
               {simulated && <SimulatedGauge />}
+              <Button kind="quiet" keyHint="F" onClick={wall}>
+                {words.wall}
+              </Button>
             </Readout>
             <ForceColumn limits={limits} unit={unit} topN={topN * 1.08} />
           </>

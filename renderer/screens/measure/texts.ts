@@ -21,7 +21,6 @@ export const measureTexts = inBoth({
   scaleAssumed: ["not calibrated", "nicht kalibriert"],
   due: [(date: string) => `due ${date}`, (date: string) => `fällig ${date}`],
   pastDue: [(date: string) => `past due since ${date}`, (date: string) => `überfällig seit ${date}`],
-  proved: [(date: string) => `proved ${date}`, (date: string) => `geprüft ${date}`],
   notProved: ["never proved", "nie geprüft"],
   upTo: [(force: string) => `up to ${force}`, (force: string) => `bis ${force}`],
   otherTaper: ["other taper", "anderer Kegel"],
@@ -68,9 +67,6 @@ export const measureTexts = inBoth({
   zeroAct: ["Zero", "Nullen"],
   zeroed: ["Zeroed.", "Genullt."],
   column: ["Force against the limits", "Kraft gegen die Grenzen"],
-  waiting: ["Waiting for the gauge to come back", "Warten, bis das Messgerät wiederkommt"],
-  opening: ["Opening the port", "Anschluss wird geöffnet"],
-  listening: ["Listening to the gauge", "Das Messgerät wird abgehört"],
 
   // Steps and cautions
   nextSpindle: ["Which spindle? Scan its label or choose it.", "Welche Spindel? Etikett scannen oder wählen."],
@@ -80,7 +76,6 @@ export const measureTexts = inBoth({
     "Das Messgerät in der Hand nullen, unbelastet, in seiner späteren Lage.",
   ],
   nextClamp: ["Clamp and release three to five times.", "Drei- bis fünfmal spannen und lösen."],
-  nextRelease: ["Release, then clamp again.", "Lösen und noch einmal spannen."],
   beforeClamp: ["Before you clamp:", "Vor dem Spannen:"],
   cautionLock: [
     "lock out the machine as its manual says; tool change by hand mode only;",
@@ -117,10 +112,14 @@ export const measureTexts = inBoth({
   // Cycles and series
   cycles: ["Clampings", "Spannvorgänge"],
   peak: [(figure: string) => `peak ${figure}`, (figure: string) => `Spitze ${figure}`],
+  peakAtLeast: [(figure: string) => `peak ≥ ${figure}`, (figure: string) => `Spitze ≥ ${figure}`],
+  corrected: [
+    (mean: string, factor: string) => `${mean} × ${factor}, gauge and adapter corrected`,
+    (mean: string, factor: string) => `${mean} × ${factor}, Messgerät und Adapter korrigiert`,
+  ],
   noise: [(figure: string) => `noise ${figure}`, (figure: string) => `Rauschen ${figure}`],
   peakOnly: ["held peak", "gehaltene Spitze"],
   outlier: ["unlike the others", "anders als die übrigen"],
-  leftOut: ["dropped", "weggelassen"],
   leaveOut: [(n: number) => `Drop ${n}`, (n: number) => `${n} weglassen`],
   takeIn: [(n: number) => `Take ${n} in again`, (n: number) => `${n} wieder aufnehmen`],
   leftOutToast: [
@@ -174,7 +173,6 @@ export const measureTexts = inBoth({
   filedUnknown: ["The last check can still be taken back.", "Die letzte Prüfung lässt sich noch zurücknehmen."],
   takeBack: ["Take it back", "Zurücknehmen"],
   takenBack: ["Taken back: the check does not count.", "Zurückgenommen: Die Prüfung zählt nicht."],
-  noGaugeHere: ["name the gauge that was read", "das abgelesene Messgerät nennen"],
   "cannot.nothingMeasured": [
     "Clamp first: there is nothing to file yet.",
     "Zuerst spannen: Es gibt noch nichts abzulegen.",
@@ -208,7 +206,6 @@ export const measureTexts = inBoth({
   typeUse: ["Use this value", "Diesen Wert nehmen"],
   typeMeans: [(value: string) => `That is ${value}.`, (value: string) => `Das sind ${value}.`],
   typeForget: ["Take the typed value away", "Eingetippten Wert wegnehmen"],
-  noUnit: ["Which unit? Write it behind the number.", "Welche Einheit? Bitte hinter die Zahl schreiben."],
 
   // Simulated gauge
   simulated: ["Simulated gauge", "Simuliertes Messgerät"],

@@ -5,7 +5,12 @@ import type { MeasureActs } from "./useMeasureActs.ts";
 import { useScan } from "./useScan.ts";
 
 /** The keys of Measure: the space bar files, letters do what the buttons beside them do, a scanned label tags. */
-export function useMeasureKeys(acts: MeasureActs, open: (part: TagPart) => void, simulated: boolean): void {
+export function useMeasureKeys(
+  acts: MeasureActs,
+  open: (part: TagPart) => void,
+  simulated: boolean,
+  wall: () => void,
+): void {
   const core = useCore();
   const onScan = useScan();
   const tagged = Object.entries(tagKeys).map(([part, key]) => [key, () => open(part as TagPart)]); // its own keys
@@ -22,6 +27,7 @@ export function useMeasureKeys(acts: MeasureActs, open: (part: TagPart) => void,
       r: acts.takeAgain,
       d: acts.dropLast,
       t: acts.typeIn,
+      f: wall,
       ...(simulated && { c: clampOrRelease }),
     },
     onScan,

@@ -7,7 +7,6 @@ export const spindleTexts = inBoth({
   measureNow: ["Measure now", "Jetzt messen"],
   noteService: ["Note a service", "Wartung eintragen"],
   edit: ["Edit", "Bearbeiten"],
-  gone: ["There is no such spindle in this data file.", "Diese Spindel gibt es in dieser Datei nicht."],
 
   // The sentence
   isBelow: [

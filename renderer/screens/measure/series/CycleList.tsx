@@ -52,14 +52,19 @@ function CycleCard({
   const flags = useWords(flagTexts);
   const drop = useDropCycle();
   const figure = (forceN: number) => speech.forceFigure(forceN, unit);
-  const remarks = [...cycle.flags.map((flag) => flags[flag]), ...(outlier ? [words.outlier] : [])];
+  const remarks = [
+    ...cycle.flags.filter((flag) => flag !== "coarse").map((flag) => flags[flag]),
+    ...(outlier ? [words.outlier] : []),
+  ];
   const dropped = cycle.dropped !== undefined;
+  // An ordinary gauge cannot see the true peak: said by the sign before the figure, not as a fault.
+  const coarse = cycle.flags.includes("coarse");
   return (
     <li className={dropped ? "sheet dropped" : "sheet"}>
       <span className="no">{cycle.number}</span>
       <span className="num">{figure(cycle.settledN ?? cycle.peakN)}</span>
       <small className="about">
-        {cycle.settledN === undefined ? words.peakOnly : words.peak(figure(cycle.peakN))}
+        {cycle.settledN === undefined ? words.peakOnly : (coarse ? words.peakAtLeast : words.peak)(figure(cycle.peakN))}
         {cycle.noiseN !== undefined && ` · ${words.noise(figure(cycle.noiseN))}`}
         {remarks.length > 0 && <b> · {remarks.join(", ")}</b>}
       </small>

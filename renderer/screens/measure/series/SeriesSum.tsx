@@ -12,6 +12,7 @@ export function SeriesSum({ draft, unit }: { readonly draft: Draft; readonly uni
   const valueN = forming?.valueN ?? figures.meanN;
   if (valueN === undefined) return null;
   const budget = forming?.budget;
+  const factor = forming === undefined || !figures.meanN ? undefined : forming.valueN / figures.meanN;
   const share =
     figures.rangeN === undefined || figures.meanN === undefined ? undefined : figures.rangeN / figures.meanN;
   return (
@@ -28,6 +29,9 @@ export function SeriesSum({ draft, unit }: { readonly draft: Draft; readonly uni
         {speech.forceFigure(valueN, unit)}
         <i>{unitText(unit)}</i>
       </span>
+      {factor !== undefined && Math.abs(factor - 1) > 5e-5 && figures.meanN !== undefined && (
+        <small>{words.corrected(speech.forceFigure(figures.meanN, unit), speech.number(factor, 4))}</small>
+      )}
       {budget !== undefined && (
         <small>
           {words.uncertainty(speech.forceFigure(budget.expandedN, unit), speech.number(budget.coverageFactor, 1))}
