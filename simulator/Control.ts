@@ -1,5 +1,7 @@
 import { gaugeCommands, runGaugeCommand } from "./gauge/gaugeCommands.ts";
 import type { SimulatedGauge } from "./gauge/SimulatedGauge.ts";
+import type { MemoryGauge } from "./memory/MemoryGauge.ts";
+import { memoryCommands, runMemoryCommand } from "./memory/memoryCommands.ts";
 import type { Output } from "./output/Output.ts";
 import type { Player } from "./Player.ts";
 
@@ -26,11 +28,13 @@ export class Control {
   readonly #gauge: SimulatedGauge;
   readonly #output: Output;
   readonly #player: Player;
+  readonly #memory: MemoryGauge | undefined;
 
-  constructor(gauge: SimulatedGauge, output: Output, player: Player) {
+  constructor(gauge: SimulatedGauge, output: Output, player: Player, memory?: MemoryGauge) {
     this.#gauge = gauge;
     this.#output = output;
     this.#player = player;
+    this.#memory = memory;
   }
 
   async run(line: string): Promise<ControlReply> {
@@ -55,19 +59,34 @@ export class Control {
       case "truth":
         return { ok: true, did: "truth", truth: this.#gauge.truth };
       case "help":
-        return { ok: true, did: helpText() };
+        return { ok: true, did: helpText(this.#memory !== undefined) };
       case "quit":
         this.#player.stop();
         return { ok: true, did: "ending" };
+      case "dump":
+        return this.#dump();
       default:
-        return { ok: true, did: runGaugeCommand(this.#gauge, line) };
+        return { ok: true, did: this.#ofMemory(line) ?? runGaugeCommand(this.#gauge, line) };
     }
+  }
+
+  /** The user presses the send key for the whole memory. */
+  #dump(): ControlReply {
+    if (this.#memory === undefined) return { ok: false, why: "this gauge has no memory; start it with --memory" };
+    this.#output.send(this.#memory.dump());
+    return { ok: true, did: `sent ${this.#memory.memory.readings.length} readings` };
+  }
+
+  #ofMemory(line: string): string | undefined {
+    return this.#memory === undefined ? undefined : runMemoryCommand(this.#memory, line);
   }
 }
 
-function helpText(): string {
-  const lines = Object.entries(gaugeCommands).map(
-    ([name, { takes, does }]) => `${name} ${takes}`.trim().padEnd(22) + does,
-  );
+function helpText(withMemory: boolean): string {
+  const known = {
+    ...gaugeCommands,
+    ...(withMemory ? { ...memoryCommands, dump: { takes: "", does: "sends the whole memory" } } : {}),
+  };
+  const lines = Object.entries(known).map(([name, { takes, does }]) => `${name} ${takes}`.trim().padEnd(22) + does);
   return [...lines, ...Object.entries(own).map(([name, does]) => name.padEnd(22) + does)].join("\n");
 }

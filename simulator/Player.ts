@@ -11,6 +11,8 @@ export type PlayerOptions = {
   readonly request: string;
   /** Ends after so many seconds of the gauge's time; absent: never. */
   readonly seconds?: number | undefined;
+  /** What the gauge's memory answers to a request; absent: it has none. */
+  readonly answer?: ((request: string) => Uint8Array | undefined) | undefined;
   /** Clamps and releases by itself, with these times; absent: on command only. */
   readonly auto?: { readonly restS: number; readonly holdS: number } | undefined;
 };
@@ -57,15 +59,25 @@ export class Player {
     this.#output.send(this.#last);
   }
 
-  /** Bytes from the PC: answers each whole request with the newest reading. */
+  /** Bytes from the PC: answers each whole request with the newest reading, or what the memory has to say. */
   received(bytes: Uint8Array): void {
-    if (this.#options.sends !== "onRequest") return;
     this.#asked = (this.#asked + Buffer.from(bytes).toString("latin1")).slice(-200);
-    for (;;) {
+    this.#answerFromMemory();
+    while (this.#options.sends === "onRequest") {
       const at = this.#asked.indexOf(this.#options.request);
       if (at < 0) return;
       this.#asked = this.#asked.slice(at + this.#options.request.length);
       this.#output.send(this.#last);
+    }
+  }
+
+  #answerFromMemory(): void {
+    const { answer } = this.#options;
+    for (const [request, name] of this.#asked.matchAll(/(DUMP|COUNT|TIME)\r/g)) {
+      const bytes = answer?.(name!);
+      if (bytes === undefined) continue;
+      this.#asked = this.#asked.replace(request, "");
+      this.#output.send(bytes);
     }
   }
 

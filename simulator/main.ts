@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { Control } from "./Control.ts";
 import { openControlPort, serveCommands } from "./controlPort.ts";
-import { gaugeFrom, options, playerFrom } from "./options.ts";
+import { gaugeFrom, memoryFrom, options, playerFrom } from "./options.ts";
 import { fileOutput } from "./output/fileOutput.ts";
 import type { Output, Received } from "./output/Output.ts";
 import { ptyOutput } from "./output/ptyOutput.ts";
@@ -17,11 +17,13 @@ import { Player } from "./Player.ts";
 async function main(): Promise<void> {
   const { values } = parseArgs({ options, strict: true });
   const gauge = gaugeFrom(values);
-  const playing = playerFrom(values); // before anything is opened that would keep a refused program alive
+  const memory = memoryFrom(values, gauge, Date.now());
+  const answer = memory && ((request: string) => memory.answer(request));
+  const playing = { ...playerFrom(values), answer }; // before anything is opened that would keep a refused program alive
   let player: Player | undefined;
   const output = await outputFor(values, (bytes) => player?.received(bytes));
   player = new Player(gauge, output, playing);
-  const control = new Control(gauge, output, player);
+  const control = new Control(gauge, output, player, memory);
   const controlPort = values.control === undefined ? undefined : await openControlPort(control, Number(values.control));
   const say = values.file === "-" ? process.stderr : process.stdout;
   say.write(`${JSON.stringify({ ...output.address, ...(controlPort === undefined ? {} : { controlPort }) })}\n`);

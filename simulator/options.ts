@@ -3,6 +3,8 @@ import { type ForceUnit, forceUnits, toNewtons } from "../app/quantity/forceUnit
 import { type GaugeOptions, usualGauge } from "./gauge/GaugeOptions.ts";
 import type { LineFormatName } from "./gauge/lineFormats.ts";
 import { SimulatedGauge } from "./gauge/SimulatedGauge.ts";
+import { dumpFormatNames } from "./memory/dumpFormats.ts";
+import { MemoryGauge } from "./memory/MemoryGauge.ts";
 import type { PlayerOptions, Sending } from "./Player.ts";
 
 /** What the program takes on its command line. */
@@ -29,6 +31,10 @@ export const options = {
   seconds: { type: "string" },
   sends: { type: "string" },
   request: { type: "string" },
+  memory: { type: "string" },
+  "dump-format": { type: "string" },
+  "clock-offset": { type: "string" },
+  "clock-drift": { type: "string" },
   auto: { type: "boolean" },
   rest: { type: "string" },
   hold: { type: "string" },
@@ -66,6 +72,19 @@ export function playerFrom(values: Values): PlayerOptions {
     seconds: count(values, "seconds"),
     auto,
   };
+}
+
+/** Undefined without `--memory`. @throws RangeError  an option that cannot be, by its name */
+export function memoryFrom(values: Values, gauge: SimulatedGauge, nowMs: number): MemoryGauge | undefined {
+  const capacity = count(values, "memory");
+  if (capacity === undefined) return undefined;
+  return new MemoryGauge(gauge, {
+    capacity,
+    format: oneOf(values, "dump-format", dumpFormatNames) ?? "list",
+    startMs: nowMs - new Date(nowMs).getTimezoneOffset() * 60_000,
+    clockOffsetS: count(values, "clock-offset") ?? 0,
+    driftSPerDay: count(values, "clock-drift") ?? 0,
+  });
 }
 
 function count(values: Values, name: keyof typeof options): number | undefined {

@@ -1,3 +1,4 @@
+import type { ZeroOutcome } from "../../app/cycle/phase/steadyZero.ts";
 import type { LinePattern } from "../../app/gauge/linePattern.ts";
 import { ByteTail } from "./ByteTail.ts";
 import type { Clock } from "./Clock.ts";
@@ -58,6 +59,12 @@ export class Intake {
     const { fromByte } = this.feed;
     this.#spool?.pattern(pattern, rateHz, capacityN, fromByte);
     this.feed.setPattern({ pattern, rateHz, capacityN }, fromByte);
+  }
+
+  /** Takes the last steady second as the zero; undefined before there is a pattern. */
+  takeZero(): ZeroOutcome | undefined {
+    this.#spool?.zero();
+    return this.feed.stream?.takeZero();
   }
 
   mark(seriesId: string, what: "began" | "filed" | "cleared"): void {

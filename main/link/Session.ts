@@ -1,6 +1,7 @@
 import type { LinkState } from "../../app/contract/linkViews.ts";
 import type { Rest } from "../../app/cycle/Cycle.ts";
 import type { LiveState } from "../../app/cycle/LiveState.ts";
+import type { ZeroOutcome } from "../../app/cycle/phase/steadyZero.ts";
 import type { LinePattern } from "../../app/gauge/linePattern.ts";
 import { Intake } from "./Intake.ts";
 import type { LinkProblem } from "./LinkProblem.ts";
@@ -97,6 +98,11 @@ export class Session {
     this.#rateHz = rateHz;
     this.#link.setPattern(pattern);
     this.#changed(this.#problem);
+  }
+
+  /** Takes the last second of readings as the zero, when it is one of rest; undefined before there is a pattern. */
+  takeZero(): ZeroOutcome | undefined {
+    return this.#intake.takeZero();
   }
 
   /** Notes in the spool what became of a series, so that a recovery offers only what is not filed. */

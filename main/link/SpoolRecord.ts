@@ -25,6 +25,8 @@ export type SpoolRecord =
       readonly capacityN: number | undefined;
       readonly fromByte: number;
     }
+  /** The user asked for a zero here; whether there was one, the readings tell again. */
+  | { readonly kind: "zero"; readonly atMs: number }
   | { readonly kind: "wall"; readonly atMs: number; readonly wallMs: number }
   /** A series began, was filed or was cleared: what came before is no longer needed for a recovery. */
   | {

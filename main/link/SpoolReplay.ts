@@ -77,6 +77,9 @@ export class SpoolReplay {
       case "pattern":
         feed.setPattern(record, record.fromByte);
         break;
+      case "zero":
+        feed.stream?.takeZero();
+        break;
       case "wall":
         this.#anchorMs = record.wallMs - record.atMs;
         break;

@@ -65,6 +65,10 @@ export class SpoolWriter {
     this.#append({ kind: "pattern", atMs: this.nowMs(), pattern, rateHz, capacityN, fromByte });
   }
 
+  zero(): void {
+    this.#append({ kind: "zero", atMs: this.nowMs() });
+  }
+
   series(seriesId: string, what: "began" | "filed" | "cleared"): void {
     this.#append({ kind: "series", atMs: this.nowMs(), seriesId, what });
   }

@@ -9,7 +9,15 @@ export const RECORD_HEAD = 9;
 export const RECORD_LIMIT = 1 << 20;
 
 const BYTES = 0x62; // "b"
-const letters = { header: 0x68, gap: 0x67, pattern: 0x70, wall: 0x77, series: 0x73, skipped: 0x6b } as const;
+const letters = {
+  header: 0x68,
+  gap: 0x67,
+  pattern: 0x70,
+  zero: 0x7a,
+  wall: 0x77,
+  series: 0x73,
+  skipped: 0x6b,
+} as const;
 const kinds = new Map<number, keyof typeof letters>(
   // Object.entries forgets the key type; the literal above has only these.
   Object.entries(letters).map(([kind, letter]) => [letter, kind as keyof typeof letters]),

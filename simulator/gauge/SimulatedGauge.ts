@@ -61,6 +61,15 @@ export class SimulatedGauge {
     return this.count / this.options.rateHz;
   }
 
+  /** What it shows now, and the greatest since it was last at rest, newtons. */
+  get shownN(): number {
+    return this.#previousN;
+  }
+
+  get heldN(): number {
+    return this.#heldN;
+  }
+
   get truth(): readonly ClampingTruth[] {
     return this.load.truth;
   }
@@ -74,7 +83,7 @@ export class SimulatedGauge {
       drawnShare: 0.15,
       drawS: 0.12,
       overshoot: this.options.overshoot ?? 0.025,
-      ringHz: this.options.ringHz ?? 12,
+      ringHz: this.options.ringHz ?? 5,
       creep: creepOf(this.mechanism),
     });
     return true;

@@ -13,7 +13,7 @@ export type SeriesOptions = {
 };
 
 /** Readings a second of the demo gauges. */
-export const RATE_HZ = 50;
+export const RATE_HZ = 100;
 
 /** What a gauge sends while somebody clamps and releases a few times; the ring is slow enough for the rate to follow. */
 export function seriesLines({ seed, capacityN, nominalN, wear, gain, clampings, zeroN }: SeriesOptions): string {

@@ -363,6 +363,22 @@ describe("a link that goes and comes back", () => {
   });
 });
 
+describe("the zero on the user's word", () => {
+  it("is taken from a steady second, and refused under load and before there is a pattern", async () => {
+    const b = bench({ pattern: undefined });
+    await b.session.open();
+    expect(b.session.takeZero()).toBeUndefined();
+    b.session.setPattern(usualPattern, 100, 30_000);
+    const { bytes } = clampings(1, { zeroN: 400 });
+    b.links.send(bytes.subarray(0, (bytes.length * 3) / 13)); // 3 of the 4 s of rest
+    expect(b.session.takeZero()).toMatchObject({ kind: "taken" });
+    expect(Math.abs(b.session.live!.zeroN! - 400)).toBeLessThan(10);
+    b.links.send(bytes.subarray((bytes.length * 3) / 13, (bytes.length * 7) / 13));
+    expect(b.session.takeZero()).toMatchObject({ kind: "refused" });
+    await b.session.close();
+  });
+});
+
 describe("a session's spool", () => {
   it("replays to the same cycles, bit for bit, over any chunks, silences and unpluggings", async () => {
     for (let seed = 1; seed <= 5; seed += 1) {
@@ -374,6 +390,7 @@ describe("a session's spool", () => {
       for (const chunk of chunksOf(bytes, () => random.below(400))) {
         if (seed % 2 === 0 && n === 40) b.session.setPattern(usualPattern, 100, 30_000);
         n += 1;
+        if (random.uniform() < 0.02) b.session.takeZero();
         if (random.uniform() < 0.01) await b.clock.advance(4_000);
         if (random.uniform() < 0.01) {
           b.links.vanish();

@@ -160,7 +160,7 @@ describe("faults on command", () => {
   });
 
   it("a spike, a slip, residual force and an overload carry their flags", () => {
-    expect(settled({ 2: "clamp", 5: "spike", 7: "release" })[0]!.flags).toEqual(["spike"]);
+    expect(settled({ 2: "clamp", 5: "spike", 7: "release" })[0]!.flags).toContain("spike");
     expect(settled({ 2: "clamp", 5: "slip 4", 9: "release" })[0]!.flags).toContain("unstable");
     expect(settled({ 1: "residual 5", 2: "clamp", 6: "release" })[0]!.flags).toContain("notReleased");
     expect(settled({ 2: "overload 2" })[0]!.flags).toContain("overload");
