@@ -3,6 +3,8 @@ import { leastStep, stretchMedian, stretchScale } from "../read/stretch.ts";
 import type { Pace } from "./Pace.ts";
 import type { Trace } from "./Trace.ts";
 
+const earlier = 30;
+
 /**
  * The band of indications that count as rest. It follows the rest slowly, so that drift stays in it and a clamping by
  * hand does not. A rest left strained by a release that was none has a band too, but is no zero.
@@ -84,7 +86,13 @@ export class ZeroBand {
       this.stepN = this.stepN > 0 && step > 0 ? Math.min(this.stepN, step) : Math.max(this.stepN, step);
     }
     const scale = stretchScale(trace.values, from, to, this.stepN);
-    if (scale !== undefined) this.sigmaN = scale.sigma;
+    if (scale !== undefined) this.sigmaN = this.#weighed(scale.sigma, scale.n);
+  }
+
+  /** Few readings know little of their scatter: what earlier rests showed counts like thirty; the first few are doubted. */
+  #weighed(sigma: number, n: number): number {
+    if (!(this.sigmaN > 0)) return sigma * (1 + 6 / n);
+    return Math.sqrt((n * sigma ** 2 + earlier * this.sigmaN ** 2) / (n + earlier));
   }
 
   #centre(centreN: number): void {

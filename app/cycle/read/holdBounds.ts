@@ -125,7 +125,7 @@ function between(g: Ground, arrival: number, plateau: number, arrived: number): 
   while (low > g.onset && !(g.shape[low]! - g.zeroN < 0.7 * plateau)) low -= 1;
   const beforeError = Math.max(0.29, 0.1 * (arrival - low));
   if (!(leap > 0)) return { arrival, before: 0, beforeError };
-  if (leap > 0.5 * plateau) return { arrival, before: 0.5, beforeError };
+  if (leap > 0.15 * plateau) return { arrival, before: 0.5, beforeError };
   return { arrival, before: Math.min(1, Math.max(0, (first - arrived) / leap)), beforeError };
 }
 

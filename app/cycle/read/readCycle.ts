@@ -51,6 +51,8 @@ export type CycleFound = {
 const leastSeconds = 0.36;
 const leastReadings = 5;
 const leastReadingsUntimed = 8;
+/** What stands out of its own noise by less is noise. */
+const leastScatters = 8;
 
 /** Reads a stretch of force as a clamping; undefined when it is a knock, a spike or too little to be sure. */
 export function readCycle(s: Stretch): CycleFound | undefined {
@@ -59,6 +61,7 @@ export function readCycle(s: Stretch): CycleFound | undefined {
   const held = findHold(ground, s.fellToN !== undefined);
   if (held === undefined || held.levelN < s.leastN || !lastsLongEnough(ground, held.levelN)) return undefined;
   const sigmaN = Math.max(s.sigmaN, holdNoise(ground, held));
+  if (held.levelN < leastScatters * sigmaN) return undefined;
   const g: Ground = { ...ground, sigmaN };
   const spikes = findSpikes(g.w, g.onset, g.end, sigmaN, s.stepN);
   const hold = spikes.length === 0 ? held : withoutSpikes(s, g, held, spikes, flags);

@@ -126,12 +126,17 @@ function figures(
     fromIndex: x[0]!,
     toIndex: x[n - 1]!,
     n,
-    effectiveN: scatter.effectiveN,
+    effectiveN: effective(scatter.effectiveN, noise, own),
     noiseN: n >= 2 ? sampleStdDev(y) : 0,
     slopeNPerS: slope,
     creepN: seconds === undefined ? undefined : change,
     short,
   };
+}
+
+/** Readings that are all one figure are one reading, however many: the rounding hides the rest. */
+function effective(independent: number, noise: number, own: number): number {
+  return own > 0 ? Math.max(1, Math.min(independent, (Math.PI / 2) * (noise / own) ** 2)) : 1;
 }
 
 /** A ring that reaches into the window is no creep. */
