@@ -1,5 +1,6 @@
+import { ZodError } from "zod";
 import type { SerialSetting } from "../../app/contract/linkViews.ts";
-import { learnPattern } from "../../app/gauge/learnPattern.ts";
+import { type LearnResult, learnPattern } from "../../app/gauge/learnPattern.ts";
 
 /** How well bytes read as lines of a gauge. */
 export type SampleJudgement = {
@@ -11,7 +12,7 @@ export type SampleJudgement = {
 
 /** Judges by learning a pattern: only the right rate gives lines with a number in them, and enough of them. */
 export function judgeSample(bytes: Uint8Array, durationS: number): SampleJudgement {
-  const learned = learnPattern(bytes, { durationS, keepLines: 1 });
+  const learned = learnFrom(bytes, durationS);
   if (learned.kind === "torque") return { confidence: 1, sends: undefined }; // legible; what it says is refused later
   if (learned.kind === "nothing") return { confidence: 0, sends: undefined };
   const { parity } = learned.pattern;
@@ -20,4 +21,14 @@ export function judgeSample(bytes: Uint8Array, durationS: number): SampleJudgeme
   // "mark": the eighth bit received is the first stop bit of a character of seven bits.
   if (parity === "mark") return { confidence, sends: { dataBits: 7, parity: "none", stopBits: 2 } };
   return { confidence, sends: { dataBits: 7, parity, stopBits: 1 } };
+}
+
+/** Most settings tried are wrong ones and bring noise; a pattern the schema refuses is none. */
+function learnFrom(bytes: Uint8Array, durationS: number): LearnResult {
+  try {
+    return learnPattern(bytes, { durationS, keepLines: 1 });
+  } catch (cause) {
+    if (cause instanceof ZodError) return { kind: "nothing", reason: "no lines of a gauge", lineEnds: false };
+    throw cause;
+  }
 }

@@ -114,6 +114,12 @@ describe("findSetting", () => {
     expect(port.opened).toHaveLength(settingsTried.length);
   });
 
+  it("says so too for a rate that is none of those tried", async () => {
+    const clock = new ManualClock();
+    const port = portWith(clock, { baud: 31_250, dataBits: 8, parity: "none", stopBits: 1 });
+    expect(await search(port, clock)).toMatchObject({ kind: "unclear" });
+  });
+
   it("can be stopped, and lets go of the port", async () => {
     const clock = new ManualClock();
     const port = portWith(clock, undefined);
