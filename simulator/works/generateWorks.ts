@@ -7,6 +7,9 @@ import { type DemoRegister, demoRegister } from "./register.ts";
 import { RATE_HZ, seriesLines } from "./seriesLines.ts";
 import { gainOf, HISTORY_DAYS, type Story } from "./stories.ts";
 
+/** Standard deviation of the force between two visits to the same spindle, as a share. */
+const SEATING = 0.004;
+
 /** How long before the end each hall was last walked through; Hall D is overdue. */
 const lastRound = { "Hall A": 6, "Hall B": 13, "Hall C": 20, "Hall D": 118 } as const;
 
@@ -92,7 +95,8 @@ class VisitMaker {
       capacityN: gauge.capacityN,
       nominalN,
       wear: state,
-      gain: gainOf(gaugeName, ageDays) / adapter.scale,
+      // How the gauge seats differs from visit to visit (common practice, no source).
+      gain: (gainOf(gaugeName, ageDays) / adapter.scale) * (1 + SEATING * random.normal()),
       clampings: 4 + random.below(2),
       zeroN: Math.round(random.normal() * 3) * 10,
     });

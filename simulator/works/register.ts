@@ -99,6 +99,16 @@ function gaugeBody(
     capacityN,
     resolutionN: 10,
     patternId,
+    curve: {
+      version: 1,
+      coefficients: [0, 1],
+      fromN: 0.1 * capacityN,
+      toN: capacityN,
+      uncertainty: [
+        { atN: 0.1 * capacityN, relative: 0.003 },
+        { atN: capacityN, relative: 0.0015 },
+      ],
+    },
     provedOn: dayAgo(i === 1 ? 420 : 190 + 20 * i),
     dueOn: dayAgo(i === 1 ? 55 : -175 + 20 * i), // Gauge 2 is past due
     state: "inUse",
@@ -129,7 +139,7 @@ function spindleBody(story: Story, spindleId: string, order: number): Spindle {
   const { nominalN, minimumShare = 0.8, machine, area, taper } = story;
   return {
     spindleId,
-    name: `${machine} spindle`,
+    name: machine,
     machine,
     area,
     taper,
