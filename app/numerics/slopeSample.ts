@@ -23,6 +23,8 @@ export function slopeSample(
   const highPlace = taken(high.place, low.order);
   const x = taken(xs, low.order);
   const y = taken(ys, low.order);
+  // All points in turn, in many rounds, so that the draws may end anywhere.
+  const stride = [61, 59, 53].find((step) => n % step !== 0) ?? 1;
   const kept = new Float64Array(most);
   let count = 0;
   let seed = 0x9e3779b9;
@@ -34,8 +36,7 @@ export function slopeSample(
     if (after < n && lowPlace[at]! < lowPlace[after]! && highPlace[at]! > highPlace[after]!) {
       kept[count++] = (y[after]! - y[at]!) / (x[after]! - x[at]!);
     }
-    at += 61; // goes round many times, so that the draws may end anywhere
-    if (at >= n) at -= n;
+    at = (at + stride) % n;
   }
   return kept.subarray(0, count).sort();
 }
