@@ -71,7 +71,11 @@ function commonZero(rests: readonly Rest[]): ZeroTaken | undefined {
     weights += 1 / u ** 2;
     sum += (r.indicationN - first.indicationN) / u ** 2;
   }
-  return { indicationN: first.indicationN + sum / weights, standardN: 1 / Math.sqrt(weights) };
+  const least = Math.min(...rests.map((r) => r.standardN));
+  const figures = rests.map((r) => r.indicationN);
+  const alike = Math.max(...figures) - Math.min(...figures) < 0.2 * least;
+  // Rests far more alike than their uncertainty share one rounding error, which no repetition takes away.
+  return { indicationN: first.indicationN + sum / weights, standardN: alike ? least : 1 / Math.sqrt(weights) };
 }
 
 /** True rests in order; of a rest between two cycles the longer look, which the next cycle has. */

@@ -2,13 +2,15 @@
 const maxLag = 400;
 
 export type CorrelationTime = {
+  /** Autocorrelation at lag 1, what the means hide put back; 0 when nothing can be told. */
+  readonly lag1: number;
   /** For the variance of a mean. */
   readonly ofMean: number;
   /** For the variance of a median of normal noise, whose autocorrelations are those of the signs, (2 / pi) asin r. */
   readonly ofMedian: number;
 };
 
-const independent: CorrelationTime = { ofMean: 1, ofMedian: 1 };
+const independent: CorrelationTime = { lag1: 0, ofMean: 1, ofMedian: 1 };
 
 /**
  * How many successive readings count as one: 1 for independent readings, (1 + r) / (1 - r) for noise that keeps the
@@ -35,8 +37,10 @@ export function correlationTime(segments: readonly Float64Array[]): CorrelationT
   const limit = Math.min(maxLag, Math.floor(longest / 3));
   let time = 1;
   let last = Number.POSITIVE_INFINITY;
+  let lag1 = 0;
   for (let lag = 1; lag <= limit; lag += 2) {
     const r1 = sumAt(segments, lag) / squares;
+    if (lag === 1) lag1 = r1 + hidden(1);
     const r2 = sumAt(segments, lag + 1) / squares;
     // The pair rule starts with lags 0 and 1, whose sum is positive; here the pairs are (1, 2), (3, 4), ...
     const pair = Math.min(last, r1 + r2 + 2 * hidden(time));
@@ -46,10 +50,10 @@ export function correlationTime(segments: readonly Float64Array[]): CorrelationT
     time += 2 * pair;
     last = pair;
   }
-  return total(correlations, hidden(time));
+  return { lag1, ...total(correlations, hidden(time)) };
 }
 
-function total(correlations: readonly number[], hidden: number): CorrelationTime {
+function total(correlations: readonly number[], hidden: number): Omit<CorrelationTime, "lag1"> {
   let mean = 1;
   let median = 1;
   for (const r of correlations) {

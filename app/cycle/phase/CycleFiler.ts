@@ -7,7 +7,8 @@ import type { Trace } from "./Trace.ts";
 import { waveformOf } from "./waveformOf.ts";
 import type { ZeroBand } from "./ZeroBand.ts";
 
-const noNoise = new Float64Array(0);
+/** Residuals of rests that are kept. */
+const noiseKept = 1024;
 
 /** Reads finished stretches as clampings and puts them on the desk. */
 export class CycleFiler {
@@ -16,6 +17,7 @@ export class CycleFiler {
   readonly #band: ZeroBand;
   readonly #out: Excursion;
   readonly #capacityN: number | undefined;
+  #restNoise: Float64Array[] = [];
   #largestN = 0; // greatest level of a cycle so far
 
   constructor(trace: Trace, band: ZeroBand, out: Excursion, capacityN: number | undefined, emit: EmitCycle) {
@@ -42,7 +44,7 @@ export class CycleFiler {
       baseN: this.#out.baseN,
       sigmaN: this.#band.sigmaN,
       stepN: this.#band.stepN,
-      restNoise: before?.noise ?? noNoise,
+      restNoise: this.#restNoise,
       restMemory: before?.memory ?? 1,
       fellToN,
       capacityN: this.#capacityN,
@@ -64,6 +66,7 @@ export class CycleFiler {
     const { topN } = this.#out;
     if (!begun && !this.#out.overloaded && topN - this.#band.trueN < 0.5 * this.leastN) return undefined;
     const before = hasRest ? this.#restBefore() : undefined;
+    if (before !== undefined) this.#keepNoise(before.noise);
     const found = readCycle(this.stretch(fellToN, before, end));
     if (found === undefined) return undefined;
     this.#put(found, before, hasRest || begun, fellToN === undefined || (begun && found.start <= 1));
@@ -74,6 +77,13 @@ export class CycleFiler {
   complete(strained: boolean): void {
     if (!this.desk.waiting) return;
     this.desk.release(this.#band.restUpTo(this.#trace, this.#trace.length)?.rest, strained);
+  }
+
+  /** The latest rests, as far as they are few readings: together they show how long the noise remembers. */
+  #keepNoise(noise: Float64Array): void {
+    this.#restNoise.push(noise);
+    let kept = this.#restNoise.reduce((n, r) => n + r.length, 0);
+    while (kept > noiseKept && this.#restNoise.length > 1) kept -= this.#restNoise.shift()!.length;
   }
 
   #restBefore(): RestFound | undefined {

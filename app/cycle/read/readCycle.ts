@@ -22,7 +22,8 @@ export type Stretch = {
   readonly baseN: number;
   readonly sigmaN: number;
   readonly stepN: number;
-  readonly restNoise: Float64Array;
+  /** Residuals of the rests so far. */
+  readonly restNoise: readonly Float64Array[];
   readonly restMemory: number;
   /** Level it came down to; undefined when the readings end inside the hold. */
   readonly fellToN: number | undefined;

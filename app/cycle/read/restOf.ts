@@ -1,6 +1,6 @@
 import type { Rest } from "../Cycle.ts";
 import type { Trace } from "../phase/Trace.ts";
-import { lineFit, residualsOf, roundingVariance, type Scatter, scatterOf } from "./scatter.ts";
+import { lineFit, noiseOverSteps, residualsOf, roundingOfMean, type Scatter, scatterOf } from "./scatter.ts";
 
 export type RestFound = {
   readonly rest: Rest;
@@ -12,7 +12,6 @@ export type RestFound = {
 
 /** Readings the noise is taken from; more tell no more. */
 const noiseKept = 1024;
-const none = new Float64Array(0);
 
 /**
  * The indication at rest: mean of the readings in [from, to) that lie within the zero band, so that knocks and spikes
@@ -48,7 +47,7 @@ export function restOf(
     (noise.scatter.widening * spread) / Math.sqrt(Math.max(1, taken.n / noise.scatter.memory) * noise.scatter.memory);
   const rest: Rest = {
     indicationN: taken.mean,
-    standardN: Math.sqrt(own * own + roundingVariance(noise.scatter.sigmaN, stepN)),
+    standardN: Math.sqrt(own * own + roundingOfMean(noiseOverSteps(noise.values, noise.scatter.sigmaN, stepN), stepN)),
     atIndex: trace.placeOf(middle),
     atS: trace.timeOf(middle),
     restedS,
@@ -95,5 +94,5 @@ function noiseOf(
   const xs = x.subarray(0, n);
   const ys = y.subarray(0, n);
   const residuals = residualsOf(xs, ys, lineFit(xs, ys), n >= 8);
-  return { values: residuals.values, scatter: scatterOf(residuals, none) };
+  return { values: residuals.values, scatter: scatterOf(residuals, []) };
 }

@@ -4,7 +4,7 @@ import { sampleStdDev } from "../../numerics/sampleStdDev.ts";
 import type { Ground } from "./Ground.ts";
 import type { HoldBounds } from "./holdBounds.ts";
 import { ringEnd } from "./ringPeriod.ts";
-import { type Line, lineFit, residualsOf, roundingVariance, scatterOf } from "./scatter.ts";
+import { type Line, lineFit, noiseOverSteps, residualsOf, roundingOfMedian, scatterOf } from "./scatter.ts";
 
 export type Settled = {
   readonly indication: number;
@@ -37,7 +37,12 @@ const bend = 0.002;
  * @param restNoise  residuals of the readings at rest, which show how long the noise remembers
  * @returns  undefined when overload hides it, or the hold has no reading
  */
-export function settle(g: Ground, hold: HoldBounds, slips: boolean, restNoise: Float64Array): Settled | undefined {
+export function settle(
+  g: Ground,
+  hold: HoldBounds,
+  slips: boolean,
+  restNoise: readonly Float64Array[],
+): Settled | undefined {
   if (hidden(g, hold)) return undefined;
   const { from, to, short } = settledStretch(g, hold);
   const x = new Float64Array(Math.max(0, to - from + 1));
@@ -103,7 +108,7 @@ function figures(
   x: Float64Array,
   y: Float64Array,
   slips: boolean,
-  restNoise: Float64Array,
+  restNoise: readonly Float64Array[],
   short: boolean,
 ): Settled {
   const n = y.length;
@@ -189,5 +194,5 @@ function medianUncertainty(
       within < y.length ? (stepN * y.length) / Math.max(1, within) / (2 * Math.sqrt(independent)) : 0,
     );
   }
-  return Math.sqrt((scatter.widening * own) ** 2 + roundingVariance(noise, stepN));
+  return Math.sqrt((scatter.widening * own) ** 2 + roundingOfMedian(noiseOverSteps(y, noise, stepN), stepN));
 }
