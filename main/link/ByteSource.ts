@@ -24,6 +24,11 @@ export type ByteSource = {
   open(sink: ByteSink): Promise<void>;
   /** Sends to the gauge; resolves when the system has taken it. Files and standard input cannot: rejects. */
   write(bytes: Uint8Array): Promise<void>;
+  /**
+   * Asks it to wait (`true`) or go on. A file waits; what comes from a gauge does not wait and has no `hold`. A few
+   * bytes may still come after the call.
+   */
+  hold?(on: boolean): void;
   /** Ends it, at any time and more than once. No call reaches the sink afterwards. */
   close(): Promise<void>;
 };

@@ -2,6 +2,7 @@ import type { ZeroOutcome } from "../../app/cycle/phase/steadyZero.ts";
 import type { LinePattern } from "../../app/gauge/linePattern.ts";
 import { ByteTail } from "./ByteTail.ts";
 import type { Clock } from "./Clock.ts";
+import { LineEnds } from "./LineEnds.ts";
 import { RateMeter } from "./RateMeter.ts";
 import type { LinkCounters, SessionSettings } from "./SessionTypes.ts";
 import { SpoolWriter } from "./SpoolWriter.ts";
@@ -24,6 +25,7 @@ export class Intake {
   readonly #options: IntakeOptions;
   readonly #spool: SpoolWriter | undefined;
   readonly #tail = new ByteTail(1 << 16);
+  readonly #lineEnds = new LineEnds();
   readonly #rate = new RateMeter();
   #gaps = 0;
 
@@ -46,7 +48,8 @@ export class Intake {
     const nowMs = this.#options.clock.monotonicMs();
     this.#tail.push(chunk, nowMs);
     this.#guard(() => this.feed.push(chunk));
-    this.#rate.note(this.feed.stream?.counts.lines ?? 0, nowMs);
+    this.#lineEnds.push(chunk);
+    this.#rate.note(this.#lineEnds.count, nowMs);
   }
 
   gap(why: string, lastedMs: number | undefined): void {

@@ -43,6 +43,7 @@ export class LiveLink {
   #watch: SilenceWatch | undefined;
   #requester: Requester | undefined;
   #cancelRetry: (() => void) | undefined;
+  #unread = 0; // bytes that came before there was a pattern
   #lostMs = 0;
   #over = false;
 
@@ -82,6 +83,7 @@ export class LiveLink {
   /** From here on lines are read: whether silence matters, and whether the gauge wants to be asked. */
   setPattern(pattern: LinePattern): void {
     this.#pattern = pattern;
+    this.#link?.hold?.(false);
     if (this.state === "open" || this.state === "silent") this.#attend();
   }
 
@@ -113,6 +115,9 @@ export class LiveLink {
       onBytes: (chunk) => {
         this.#heard();
         this.#sink.bytes(chunk);
+        this.#unread += chunk.length;
+        // A file can wait until it is known how to read it; enough to learn from has come.
+        if (this.#pattern === undefined && this.#unread >= ENOUGH_TO_LEARN) link.hold?.(true);
       },
       onGap: (why) => this.#sink.gap(why, undefined),
       onClosed: (why) => {
@@ -208,6 +213,7 @@ export class LiveLink {
   }
 }
 
+const ENOUGH_TO_LEARN = 1 << 16;
 const UNANSWERED = 3;
 const noAnswer: LinkProblem = {
   code: "noAnswer",

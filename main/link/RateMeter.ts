@@ -10,11 +10,13 @@ export class RateMeter {
     while (this.#points.length > 2 && ms - this.#points[0]!.ms > 5_000) this.#points.shift();
   }
 
-  /** Undefined until half a second is known. */
+  /** Undefined until half a second is known, and while nothing comes. */
   get perSecond(): number | undefined {
     const first = this.#points[0];
     const last = this.#points.at(-1);
-    if (first === undefined || last === undefined || last.ms - first.ms < 500) return undefined;
+    if (first === undefined || last === undefined || last.ms - first.ms < 500 || last.count === first.count) {
+      return undefined;
+    }
     return ((last.count - first.count) * 1_000) / (last.ms - first.ms);
   }
 }

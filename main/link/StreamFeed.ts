@@ -24,6 +24,7 @@ type Waiting = Uint8Array | string;
 export class StreamFeed {
   #stream: GaugeStream | undefined;
   #sendsAlways = true;
+  #ended = false;
   #unit: ForceUnit | undefined;
   #waiting: Waiting[] = [];
   #waitingBytes = 0;
@@ -84,10 +85,12 @@ export class StreamFeed {
       if (at + item.length > fromByte) this.#stream.push(item.subarray(Math.max(0, fromByte - at)));
       at += item.length;
     }
+    if (this.#ended) this.#stream.end();
   }
 
   /** The stream is over: a cycle in work is handed out as cut. */
   end(): void {
+    this.#ended = true;
     this.#stream?.end();
   }
 

@@ -17,6 +17,7 @@ export type FileOptions = {
 export function fileSource(options: FileOptions): ByteSource {
   let closed = false;
   let opened = false;
+  const gate = new Gate();
   return {
     label: basename(options.path),
     async open(sink) {
@@ -28,15 +29,17 @@ export function fileSource(options: FileOptions): ByteSource {
       });
       if (closed) throw new LinkError("aborted", `opening ${options.path} was called off`);
       const pace = options.rateHz === undefined ? freely() : paced(options.rateHz, options.clock ?? systemClock);
-      play(items, first, pace, sink, () => closed).catch((cause) => {
+      play(items, first, pace, sink, gate, () => closed).catch((cause) => {
         if (!closed) sink.onClosed(unreadable(options.path, cause).problem);
       });
     },
     async write() {
       throw new LinkError("linkFault", "a recording cannot be asked; this gauge sends on request only");
     },
+    hold: (on) => gate.set(on),
     async close() {
       closed = true;
+      gate.set(false);
     },
   };
 }
@@ -46,14 +49,33 @@ async function play(
   first: IteratorResult<Recorded>,
   pace: Pace,
   sink: ByteSink,
+  gate: Gate,
   isClosed: () => boolean,
 ): Promise<void> {
   for (let item = first; item.done !== true && !isClosed(); item = await items.next()) {
     if ("gap" in item.value) sink.onGap?.(item.value.gap);
-    else await pace(item.value.bytes, (slice) => !isClosed() && sink.onBytes(slice));
+    else {
+      await gate.open;
+      await pace(item.value.bytes, (slice) => !isClosed() && sink.onBytes(slice));
+    }
   }
   await items.return?.(); // lets go of the file when it was closed early
   if (!isClosed()) sink.onClosed(undefined);
+}
+
+/** Shut, it keeps whoever awaits `open` waiting. */
+class Gate {
+  open: Promise<void> = Promise.resolve();
+  #release = () => {};
+
+  set(shut: boolean): void {
+    this.#release();
+    this.#release = () => {};
+    if (!shut) return;
+    this.open = new Promise((resolve) => {
+      this.#release = resolve;
+    });
+  }
 }
 
 function unreadable(path: string, cause: NodeJS.ErrnoException): LinkError {

@@ -60,6 +60,7 @@ describe("Session", () => {
   it("opens, reads and closes", async () => {
     const b = bench();
     await b.session.open();
+    expect(b.session.status().counters.lineRateHz).toBeUndefined();
     b.links.send(line.repeat(3));
     expect(b.session.status()).toMatchObject({ state: "open", unit: "kN", label: "/dev/ttyUSB0", problem: undefined });
     await b.session.close();
@@ -249,7 +250,7 @@ describe("a session without a pattern", () => {
     expect(() => b.session.setPattern(usualPattern)).toThrow();
   });
 
-  it("says how long its last bytes took to come", async () => {
+  it("says how long its last bytes took to come, and how many lines a second", async () => {
     const b = bench({ pattern: undefined });
     await b.session.open();
     for (let i = 0; i < 40; i += 1) {
@@ -257,6 +258,7 @@ describe("a session without a pattern", () => {
       await b.clock.advance(100);
     }
     expect(b.session.tail().durationS).toBeCloseTo(3.9, 1);
+    expect(b.session.status().counters.lineRateHz).toBeCloseTo(10, 1);
     await b.session.close();
   });
 });
@@ -429,6 +431,56 @@ describe("a session's spool", () => {
     await expect.poll(() => session.status().state).toBe("closed");
     expect(cycles).toHaveLength(gauge.truth.length);
     expect(session.status().spoolFile).toBeUndefined();
+  });
+
+  it("of a long file without a pattern begins with the file's first byte: the file waits for it", async () => {
+    const path = join(root, "long.txt");
+    const { bytes, gauge } = clampings(40, { rateHz: 1_000 }); // more than what may wait in memory
+    expect(bytes.length).toBeGreaterThan(5_000_000);
+    writeFileSync(path, bytes);
+    const b = bench();
+    const cycles: Cycle[] = [];
+    const session = new Session(
+      { ...b.settings, source: { kind: "file", path }, pattern: undefined },
+      {
+        clock: systemClock,
+        makeSource: sourceMaker(() => undefined),
+        listPorts: b.links.listPorts,
+        spoolFolder: b.spoolFolder,
+        onFault: () => {},
+      },
+      { changed: () => {}, readings: () => {}, cycle: (c) => cycles.push(c), gap: () => {} },
+    );
+    await session.open();
+    await expect.poll(() => session.status().counters.bytes).toBeGreaterThanOrEqual(65_536);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    expect(session.status()).toMatchObject({ state: "listening" });
+    expect(session.status().counters.bytes).toBeLessThan(200_000);
+    session.setPattern(usualPattern, 1_000);
+    await expect.poll(() => session.status().state, { timeout: 10_000 }).toBe("closed");
+    expect(cycles).toHaveLength(gauge.truth.length);
+  });
+
+  it("of a short file that has ended is read when its pattern comes", async () => {
+    const path = join(root, "short.txt");
+    writeFileSync(path, clampings(1).bytes.subarray(0, 900 * 14)); // ends inside the hold
+    const b = bench();
+    const cycles: Cycle[] = [];
+    const session = new Session(
+      { ...b.settings, source: { kind: "file", path }, pattern: undefined },
+      {
+        clock: systemClock,
+        makeSource: sourceMaker(() => undefined),
+        listPorts: b.links.listPorts,
+        spoolFolder: b.spoolFolder,
+        onFault: () => {},
+      },
+      { changed: () => {}, readings: () => {}, cycle: (c) => cycles.push(c), gap: () => {} },
+    );
+    await session.open();
+    await expect.poll(() => session.status().state).toBe("closed");
+    session.setPattern(usualPattern, 100);
+    expect(cycles.map((c) => c.flags)).toEqual([["cut"]]);
   });
 
   it("that cannot be written is said, and measuring goes on", async () => {
