@@ -1,16 +1,20 @@
+export type Assignment = {
+  readonly columnOf: Int32Array;
+  readonly cost: number;
+  /** Dual prices: no pair costs less than the sum of its two, the chosen ones exactly that. Free columns have 0. */
+  readonly rowPrice: Float64Array;
+  readonly columnPrice: Float64Array;
+};
+
 /**
  * The cheapest way to give each row a column of its own: shortest augmenting paths with dual prices, exact, in the
  * order of rows x rows x columns. A cost of `Infinity` forbids a pair.
  * @param cost  row by row, `rows * columns` entries, none NaN and none -Infinity; at least as many columns as rows
- * @returns  column of each row, and the sum of their costs
+ * @returns  column of each row, the sum of their costs, and the prices that prove it
  * @throws RangeError  more rows than columns, a wrong number of entries, or no way that avoids every forbidden pair
  * @see R. Jonker, A. Volgenant, Computing 38 (1987) 325; the form with potentials is the textbook one
  */
-export function assignment(
-  cost: ArrayLike<number>,
-  rows: number,
-  columns: number,
-): { readonly columnOf: Int32Array; readonly cost: number } {
+export function assignment(cost: ArrayLike<number>, rows: number, columns: number): Assignment {
   if (rows > columns || cost.length !== rows * columns)
     throw new RangeError(`assignment requires rows <= columns and their product of costs, got ${rows} x ${columns}`);
   // Row and column 0 stand outside: column 0 holds the row that is being placed.
@@ -61,5 +65,5 @@ export function assignment(
     columnOf[rowOf[j]! - 1] = j - 1;
     sum += cost[(rowOf[j]! - 1) * columns + j - 1]!;
   }
-  return { columnOf, cost: sum };
+  return { columnOf, cost: sum, rowPrice: rowPrice.subarray(1), columnPrice: columnPrice.subarray(1) };
 }
