@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
+import type { ProgramView } from "../app/contract/programViews.ts";
 import { type Core, coreOf } from "./host/Core.ts";
 import { PushHub } from "./host/PushHub.ts";
 import { fileLog, type Log } from "./log.ts";
@@ -55,8 +56,8 @@ export async function openProgram(options: ProgramOptions): Promise<Program> {
   let services = await open(options.demo);
   let changing = false;
 
-  async function openOther(demo: boolean): Promise<void> {
-    if (changing) return;
+  async function openOther(demo: boolean): Promise<ProgramView> {
+    if (changing || services.view().demo === demo) return services.view();
     changing = true;
     try {
       // The new file first: when it cannot be opened, the one in work stays.
@@ -65,6 +66,7 @@ export async function openProgram(options: ProgramOptions): Promise<Program> {
       services = next;
       await before.close();
       hub.say("program.changed", services.view());
+      return services.view();
     } finally {
       changing = false;
     }

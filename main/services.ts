@@ -43,7 +43,7 @@ export type ServicesOptions = {
   readonly log: Log;
   readonly now: () => number;
   readonly version: string;
-  readonly openOther: (demo: boolean) => Promise<void>;
+  readonly openOther: (demo: boolean) => Promise<ProgramView>;
 };
 
 export type Services = {

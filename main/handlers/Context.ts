@@ -1,4 +1,5 @@
 import type { Output, Parsed } from "../../app/contract/methods.ts";
+import type { ProgramView } from "../../app/contract/programViews.ts";
 import type { Works } from "../../app/ledger/register.ts";
 import type { Bench } from "../bench/Bench.ts";
 import type { Series } from "../bench/Series.ts";
@@ -30,5 +31,5 @@ export type Context = {
   readonly works: () => Works;
   readonly ports: () => Promise<PortListing>;
   /** Closes this data file and opens the demo's, or the user's own again. */
-  readonly openOther: (demo: boolean) => Promise<void>;
+  readonly openOther: (demo: boolean) => Promise<ProgramView>;
 };

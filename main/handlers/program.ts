@@ -2,7 +2,7 @@ import type { Handlers } from "../../app/contract/methods.ts";
 import type { PcSettings, ProgramView, Snapshot } from "../../app/contract/programViews.ts";
 import { pcSettings } from "../../app/contract/programViews.ts";
 import { AppError } from "../../app/contract/result.ts";
-import { spindleList } from "../store/records/spindles.ts";
+import { hasRegistered } from "../store/records/register.ts";
 import type { Context } from "./Context.ts";
 
 type Part = Pick<
@@ -33,7 +33,7 @@ export function programView({ store, version, host }: Context): ProgramView {
     demo: store.demo,
     dataFile: store.path,
     readOnly: store.refusal?.message,
-    empty: spindleList(store.db).length === 0,
+    empty: !hasRegistered(store.db, "spindle"),
     host,
   };
 }
@@ -41,10 +41,6 @@ export function programView({ store, version, host }: Context): ProgramView {
 /** The program itself: one look at everything, settings of this PC, long work. */
 export function programHandlers(context: Context): Part {
   const { hub, jobs, bench, series, search } = context;
-  const openOther = async (demo: boolean): Promise<ProgramView> => {
-    await context.openOther(demo);
-    return { ...programView(context), demo, empty: !demo }; // the page loads anew and asks the other core
-  };
   return {
     "state.snapshot": (): Snapshot => ({
       seq: hub.seq,
@@ -63,8 +59,8 @@ export function programHandlers(context: Context): Part {
       hub.say("settings.changed", settings);
       return settings;
     },
-    "program.openDemo": () => openOther(true),
-    "program.leaveDemo": () => openOther(false),
+    "program.openDemo": () => context.openOther(true),
+    "program.leaveDemo": () => context.openOther(false),
     "records.verify": () => ({ jobId: jobs.start("verify", {}) }),
     "records.backup": ({ folder }) => ({ jobId: jobs.start("backup", { folder }) }),
     "job.stop": ({ jobId }) => {

@@ -17,3 +17,8 @@ export function registeredOne<K extends RegisterKind>(db: Db, kind: K, id: strin
   const body = prepared<string>(db, "SELECT body FROM register WHERE kind = ? AND id = ?").pluck().get(kind, id);
   return body === undefined ? undefined : (JSON.parse(body) as Body<K>); // as above
 }
+
+/** Whether anything of this kind stands in the register, retired or not. */
+export function hasRegistered(db: Db, kind: RegisterKind): boolean {
+  return prepared<number>(db, "SELECT 1 FROM register WHERE kind = ? LIMIT 1").pluck().get(kind) !== undefined;
+}
