@@ -1,4 +1,4 @@
-import { chmodSync, closeSync, existsSync, mkdirSync, openSync, statSync } from "node:fs";
+import { accessSync, chmodSync, closeSync, constants, existsSync, mkdirSync, openSync, statSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import Database from "better-sqlite3";
 import type { Db } from "./db.ts";
@@ -33,7 +33,9 @@ export function openStore(options: OpenOptions): Store {
     prepareFolder(path);
     return openForWriting(path, demo, options);
   } catch (cause) {
-    if (faultOf(cause) !== "readOnly") throw cause;
+    const fault = faultOf(cause);
+    // A file that is there and "not found" is one beside which nothing can be written.
+    if (fault !== "readOnly" && !(fault === "notFound" && existsSync(path))) throw cause;
     if (!existsSync(path)) throw new StoreError("readOnly", cannotMake(path), cause);
     return openForReading(path, options, { code: "readOnly", message: writeProtected(path) });
   }
@@ -154,6 +156,8 @@ function peek(path: string, demo: boolean): void {
 function prepareFolder(path: string): void {
   const folder = dirname(path);
   mkdirSync(folder, { recursive: true, mode: 0o700 });
+  accessSync(folder, constants.W_OK);
+  if (existsSync(path)) accessSync(path, constants.W_OK);
   const share = networkShareOf(folder);
   if (share === undefined) return;
   throw new StoreError(

@@ -75,9 +75,15 @@ function beginAnew(part: string, { from, demo, now }: RestoreOptions, { chains }
       .join(", ");
     const detail = `from ${basename(from)}: ${heads}`.slice(0, 500);
     store.append([{ kind: "act", body: { what: "restored", detail, operatorId: null } }]);
+    store.signHeads();
+    store.tidy();
+    store.db.pragma("journal_mode = DELETE"); // writes the log back, or throws
   } finally {
     store.close();
   }
+  // The file gets its name alone: what were still in a log beside it would be lost.
+  if (existsSync(`${part}-wal`))
+    throw new StoreError("full", `The log of ${part} could not be written back; nothing was restored.`);
 }
 
 const headsOf = (chains: LedgerReport["chains"]) => JSON.stringify(chains.map((c) => [c.origin, c.entries, c.head]));
