@@ -35,7 +35,7 @@ export function serialMemory(residuals: ArrayLike<number>, test: MannKendall): S
 }
 
 /** Lag-1 autocorrelation of residuals about a line, without the bias the line brings, and whether it is above 0 at 5 %. */
-export function neighbourMemory(residuals: ArrayLike<number>): { readonly lag1: number; readonly found: boolean } {
+function neighbourMemory(residuals: ArrayLike<number>): { readonly lag1: number; readonly found: boolean } {
   const n = residuals.length;
   if (n < LEAST) return { lag1: 0, found: false };
   const raw = lagOne(residuals);

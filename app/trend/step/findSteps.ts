@@ -1,8 +1,7 @@
 import { studentCdf } from "../../numerics/studentCdf.ts";
-import { neighbourMemory } from "../serialMemory.ts";
-import { residualsBeside } from "./residualsBeside.ts";
 import { scanSteps } from "./scanSteps.ts";
 import { sizeStep } from "./sizeStep.ts";
+import { stepMemory } from "./stepMemory.ts";
 
 export type Step = {
   /** Positions from 0: last value before and first value after. */
@@ -23,8 +22,8 @@ export type Step = {
  * Steps in a history that may also slope. Two questions are asked of a stretch: does a step on top of a line explain
  * more than the line alone; does a step explain more than a constant and more than a line. Either must be rarer
  * than 2 % by Student's t with every possible place counted as a test of its own (the penalty on a step; Bonferroni);
- * then both sides are asked again (binary segmentation). Where neighbours remember one another beside the step, t is
- * shortened as the mean of such values is. A step that a line explains nearly as well is listed but
+ * then both sides are asked again (binary segmentation). Where neighbours remember one another, t is shortened
+ * as the mean of such values is. A step that a line explains nearly as well is listed but
  * not `clear`, and its sides are not searched.
  * @param x  ascending, each finite
  * @param y  as many as `x`, each finite; strays taken out
@@ -34,7 +33,7 @@ export type Step = {
  */
 export function findSteps(x: Float64Array, y: Float64Array): Step[] {
   if (x.length === 0 || x[0] === x[x.length - 1]) return [];
-  const cuts = cutsIn(x, y, 0, x.length).sort((a, b) => a.at - b.at);
+  const cuts = cutsIn(x, y, 0, x.length, stepMemory(y)).sort((a, b) => a.at - b.at);
   return cuts.map((cut, k) => {
     const from = cuts[k - 1]?.at ?? 0;
     const to = cuts[k + 1]?.at ?? x.length;
@@ -50,29 +49,23 @@ const RARE = 0.02;
 const NEARLY = 3.5; // twice the log likelihood; a step must beat a line by this to be listed at all
 const SURELY = 10; // and by this to cut the history
 
-function cutsIn(x: Float64Array, y: Float64Array, from: number, to: number): Cut[] {
+function cutsIn(x: Float64Array, y: Float64Array, from: number, to: number, memory: number): Cut[] {
   if (to - from < 2 * SIDE) return [];
-  const cut = cutOf(x.subarray(from, to), y.subarray(from, to));
+  const cut = cutOf(x.subarray(from, to), y.subarray(from, to), memory);
   if (cut === undefined) return [];
   const here = { ...cut, at: from + cut.at };
   if (!cut.clear) return [here];
-  return [here, ...cutsIn(x, y, from, here.at), ...cutsIn(x, y, here.at, to)];
+  return [here, ...cutsIn(x, y, from, here.at, memory), ...cutsIn(x, y, here.at, to, memory)];
 }
 
-function cutOf(x: Float64Array, y: Float64Array): Cut | undefined {
+function cutOf(x: Float64Array, y: Float64Array, memory: number): Cut | undefined {
   const scan = scanSteps(x, y, SIDE);
   const { n, places } = scan;
-  const onLine = chance(scan.line, scan.stepOnLine.rest, n - 3, places, 1);
-  if (onLine < RARE) {
-    const memory = memoryBeside(x, y, scan.stepOnLine.at, true);
-    const p = chance(scan.line, scan.stepOnLine.rest, n - 3, places, memory);
-    if (p < RARE) return { at: scan.stepOnLine.at, p, clear: true };
-  }
-  const better = n * Math.log(scan.line / scan.step.rest);
-  if (!(better > NEARLY && chance(scan.level, scan.step.rest, n - 2, places, 1) < RARE)) return undefined;
-  const memory = memoryBeside(x, y, scan.step.at, false);
-  const p = chance(scan.level, scan.step.rest, n - 2, places, memory);
-  return p < RARE ? { at: scan.step.at, p, clear: better / memory > SURELY } : undefined;
+  const onLine = chance(scan.line, scan.stepOnLine.rest, n - 3, places, memory);
+  if (onLine < RARE) return { at: scan.stepOnLine.at, p: onLine, clear: true };
+  const onLevel = chance(scan.level, scan.step.rest, n - 2, places, memory);
+  const better = (n * Math.log(scan.line / scan.step.rest)) / memory;
+  return onLevel < RARE && better > NEARLY ? { at: scan.step.at, p: onLevel, clear: better > SURELY } : undefined;
 }
 
 /** Chance that the best of so many places gains that much, from the sums of squares without and with the step. */
@@ -81,10 +74,4 @@ function chance(without: number, within: number, degreesOfFreedom: number, place
   if (!(within > 0)) return 0;
   const t = Math.sqrt((degreesOfFreedom * (without / within - 1)) / memory);
   return Math.min(1, 2 * places * studentCdf(-t, degreesOfFreedom));
-}
-
-/** Factor on the variance of a mean of values that remember their neighbours, judged beside the step; 1: they do not. */
-function memoryBeside(x: Float64Array, y: Float64Array, at: number, sloped: boolean): number {
-  const { lag1, found } = neighbourMemory(residualsBeside(x, y, at, sloped));
-  return found ? (1 + Math.min(0.9, lag1)) / (1 - Math.min(0.9, lag1)) : 1;
 }
