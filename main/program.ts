@@ -4,6 +4,7 @@ import type { ProgramView } from "../app/contract/programViews.ts";
 import { type Core, coreOf } from "./host/Core.ts";
 import { PushHub } from "./host/PushHub.ts";
 import { fileLog, type Log } from "./log.ts";
+import { programRoot } from "./programRoot.ts";
 import { buildServices, type Services } from "./services.ts";
 import { dataFile } from "./store/dataFile.ts";
 
@@ -24,12 +25,7 @@ export type Program = {
 };
 
 export const programVersion = (
-  JSON.parse(
-    readFileSync(
-      join(import.meta.dirname, import.meta.dirname.includes("out") ? "../../package.json" : "../package.json"),
-      "utf8",
-    ),
-  ) as { version: string }
+  JSON.parse(readFileSync(join(programRoot, "package.json"), "utf8")) as { version: string }
 ).version;
 
 /** The whole program behind one door: a data file with its services, and the way to the demo's file and back. */

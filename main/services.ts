@@ -28,6 +28,7 @@ import { sourceMaker } from "./link/makeSource.ts";
 import { withNamedPorts } from "./link/namedPorts.ts";
 import { listPorts } from "./link/ports.ts";
 import type { Log } from "./log.ts";
+import { isBundled, programRoot } from "./programRoot.ts";
 import { saveDraft } from "./store/draft.ts";
 import { openStore } from "./store/open.ts";
 import { PcSettingsFile } from "./store/pcSettings.ts";
@@ -72,6 +73,7 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
     newId: () => store.newId(),
     onChange: sayJob,
     onFault: (message, cause) => log.error(message, cause),
+    workerFile: isBundled ? join(programRoot, "out", "main", "worker.js") : undefined,
   });
   const search = new SettingSearch({ clock, makeSource, newId, onChange: sayJob });
   const simulated = new SimulatedGauge([]);

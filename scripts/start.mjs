@@ -14,7 +14,6 @@ const tasks = {
   soak: ["test/soak/main.ts"],
   pictures: ["scripts/pictures.ts"],
   build: ["scripts/build.ts"],
-  pack: ["scripts/pack.ts"],
 };
 
 const [task, ...rest] = process.argv.slice(2);

@@ -1,9 +1,10 @@
 import { spawn } from "node:child_process";
-import { resolve } from "node:path";
+import { join } from "node:path";
 import { createInterface } from "node:readline";
+import { programRoot } from "../programRoot.ts";
 
 /** Where the generator lies in a checkout. */
-const generator = resolve(import.meta.dirname, "..", "..", "simulator", "works", "main.ts");
+const generator = join(programRoot, "simulator", "works", "main.ts");
 
 /**
  * The records of the invented works, as the simulator's generator prints them: main and simulator meet as programs only.

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import { startLoopback } from "../host/loopback/server.ts";
 import { openBrowser } from "../host/openBrowser.ts";
 import { openProgram } from "../program.ts";
+import { programRoot } from "../programRoot.ts";
 import { StoreError } from "../store/StoreError.ts";
 import { type Command, type CommandIo, UsageError } from "./Command.ts";
 import { parseOptions } from "./parseOptions.ts";
@@ -22,7 +23,7 @@ export const command: Command = {
     const program = await open(values.demo === true, values.data);
     const host = await startLoopback({
       core: program.core,
-      pageFolder: join(import.meta.dirname, "..", "..", "out", "renderer"),
+      pageFolder: join(programRoot, "out", "renderer"),
       rememberIn: join(program.folder, values.demo === true ? "loopback-demo.json" : "loopback.json"),
       port,
       now: Date.now,

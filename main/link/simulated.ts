@@ -1,7 +1,8 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { resolve } from "node:path";
+import { join } from "node:path";
 import { createInterface, type Interface } from "node:readline";
+import { programRoot } from "../programRoot.ts";
 import { LinkError } from "./LinkProblem.ts";
 
 /** A simulated gauge that runs as a program beside this one. */
@@ -34,7 +35,7 @@ export type SimulatorOptions = {
 };
 
 /** Where the simulator's program lies in a checkout. */
-export const simulatorProgram = resolve(import.meta.dirname, "..", "..", "simulator", "main.ts");
+export const simulatorProgram = join(programRoot, "simulator", "main.ts");
 
 type Reply = {
   readonly ok: boolean;

@@ -2,11 +2,12 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { app, BrowserWindow, ipcMain, net, protocol, session } from "electron";
 import { openProgram } from "../../program.ts";
+import { programRoot } from "../../programRoot.ts";
 import { bridge } from "./bridge.ts";
 import { harden, openWindow } from "./window.ts";
 
 /** Electron's main process: the same program behind a window of its own. Anything worth testing stands elsewhere. */
-const built = join(import.meta.dirname, "..");
+const built = join(programRoot, "out");
 const pageFolder = join(built, "renderer");
 
 protocol.registerSchemesAsPrivileged([
