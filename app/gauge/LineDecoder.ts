@@ -1,22 +1,17 @@
 import type { ForceUnit } from "../quantity/forceUnits.ts";
-import { controlCode } from "./controlCharacters.ts";
+import { type LineCounts, noCounts } from "./LineCounts.ts";
 import { type LineOutcome, LineReader } from "./LineReader.ts";
-import { type LineEnd, type LineReceiver, LineSplitter } from "./LineSplitter.ts";
+import { type LineReceiver, LineSplitter, lineEnds } from "./LineSplitter.ts";
+import { hasHighBit, strayEnds } from "./lineFaults.ts";
 import type { LinePattern, WordMeaning } from "./linePattern.ts";
 import { type LineProofs, lineProofs } from "./lineProofs.ts";
+import { needsUnit } from "./needsUnit.ts";
 import { ParityStripper } from "./ParityStripper.ts";
 import type { ReadingSink, RejectReason } from "./ReadingSink.ts";
 import { shownLine } from "./shownLine.ts";
 import { type WholeLineMeaning, WholeLines } from "./WholeLines.ts";
 
-/** What a decoder has seen so far. */
-export type LineCounts = {
-  lines: number;
-  readings: number;
-  /** Echoes and bare status lines. */
-  asides: number;
-  readonly rejected: Record<RejectReason, number>;
-};
+export type { LineCounts } from "./LineCounts.ts";
 
 /** Longest line read; what is longer has lost its line end. */
 const maxLineLength = 480;
@@ -26,20 +21,13 @@ const maxLineLength = 480;
  * On the way of a good line no string and no object is made.
  */
 export class LineDecoder implements LineReceiver {
-  readonly counts: LineCounts = {
-    lines: 0,
-    readings: 0,
-    asides: 0,
-    rejected: { tooLong: 0, notAscii: 0, parity: 0, frame: 0, fields: 0, number: 0, unit: 0, checksum: 0, torque: 0 },
-  };
+  readonly counts: LineCounts = noCounts();
   readonly #splitter: LineSplitter;
   readonly #readers: readonly LineReader[]; // one a form; the first that reads a line has it
   #reader: LineReader; // the one that read the line in work
   readonly #parity: ParityStripper | undefined;
   readonly #whole: WholeLines;
-  readonly #startByte: number; // -1: lines have none
   readonly #proofs: LineProofs;
-  readonly #end: number;
   #sink: ReadingSink = silence;
   #joining = false; // the next line may lack its beginning
   #ending = false; // the line has no end, because the file has
@@ -49,22 +37,19 @@ export class LineDecoder implements LineReceiver {
   #unit: ForceUnit | undefined;
   #notice: WordMeaning = "other";
   #resolutionN: number | undefined;
-  #lastPlaces = -1;
+  #scale = Number.NaN; // of the latest reading: its unit and decimals
   #usualLength = 0; // a chunk's rest shorter than the last line holds no whole one: it is not tried
 
   /** @throws RangeError  the pattern's numbers come bare and it does not say in which unit */
   constructor(pattern: LinePattern) {
     if (pattern.unit === undefined && needsUnit(pattern))
       throw new RangeError("LineDecoder requires the unit of bare numbers");
-    const start = pattern.fields[0]!;
-    this.#startByte = start.field === "control" ? controlCode(start.name) : -1;
     this.#splitter = new LineSplitter(maxLineLength, lineEnds[pattern.terminator], pattern.fill);
     this.#readers = [pattern.fields, ...pattern.others.map((o) => o.fields)].map((f) => new LineReader(f, pattern));
     this.#reader = this.#readers[0]!;
     this.#parity = pattern.parity === "none" ? undefined : new ParityStripper(pattern.parity);
     this.#whole = new WholeLines(pattern.lines);
     this.#proofs = lineProofs(pattern);
-    this.#end = { CR, LF, ETX, any: ANY }[lineEnds[pattern.terminator]];
   }
 
   /** One step of the last digit of the latest reading, newtons; undefined before the first. */
@@ -105,8 +90,8 @@ export class LineDecoder implements LineReceiver {
     while (from < size) {
       if (splitter.atStart && !this.#joining && size - from > this.#usualLength) {
         const at = reader.readFields(chunk, from, size);
-        const next = at < 0 ? -1 : this.#endAt(chunk, at, size);
-        if (next >= 0 && at - from <= maxLineLength && reader.judge() === "reading") {
+        const next = at < 0 ? -1 : splitter.behindEnd(chunk, at);
+        if (next >= 0 && at - from <= maxLineLength && reader.judge() === 0) {
           this.#reader = reader;
           this.counts.lines += 1;
           this.#usualLength = next - from;
@@ -120,15 +105,6 @@ export class LineDecoder implements LineReceiver {
       }
       from = splitter.next(chunk, from, this);
     }
-  }
-
-  /** The position behind the line end at `at`, or -1 when there is none. */
-  #endAt(chunk: Uint8Array, at: number, size: number): number {
-    let p = at;
-    if (this.#end === LF && p < size && chunk[p] === CR) p += 1;
-    return p < size && (chunk[p] === this.#end || (this.#end === ANY && (chunk[p] === CR || chunk[p] === LF)))
-      ? p + 1
-      : -1;
   }
 
   /**
@@ -174,6 +150,7 @@ export class LineDecoder implements LineReceiver {
     const outcome = this.#read(bytes, from, end);
     if (outcome === "reading") {
       this.counts.lines += 1;
+      this.#usualLength = end - from;
       this.#emit();
     } else this.#otherwise(bytes, from, end, outcome);
   }
@@ -195,14 +172,14 @@ export class LineDecoder implements LineReceiver {
   #emit(): void {
     const reader = this.#reader;
     this.counts.readings += 1;
-    if (reader.hasForce && (reader.unit !== this.#unit || reader.places !== this.#lastPlaces)) this.#newScale();
+    if (reader.scale !== this.#scale && reader.hasForce) this.#newScale();
     if (reader.notice !== "other") this.#tell(reader.notice);
     this.#sink.reading(reader.forceN, reader.state, reader.stampS);
   }
 
   #newScale(): void {
     const reader = this.#reader;
-    this.#lastPlaces = reader.places;
+    this.#scale = reader.scale;
     this.#resolutionN = reader.resolutionN;
     if (reader.unit === this.#unit) return;
     this.#unit = reader.unit;
@@ -237,8 +214,8 @@ export class LineDecoder implements LineReceiver {
   /** A start byte inside a line begins the next one: the end of the first is lost. */
   #rejectOrRestart(bytes: Uint8Array, from: number, to: number, reason: RejectReason): void {
     this.#reject(hasHighBit(bytes, from, to) ? (this.#parity === undefined ? "notAscii" : "parity") : reason);
-    if (this.#startByte < 0) return;
-    const restart = bytes.subarray(from + 1, to).lastIndexOf(this.#startByte);
+    if (this.#proofs.startByte < 0) return;
+    const restart = bytes.subarray(from + 1, to).lastIndexOf(this.#proofs.startByte);
     if (restart >= 0 && restart + from + 2 < to) this.line(bytes, from + 1 + restart, to);
   }
 
@@ -266,31 +243,8 @@ export class LineDecoder implements LineReceiver {
   }
 }
 
-const lineEnds: Record<LinePattern["terminator"], LineEnd> = { CR: "CR", LF: "LF", CRLF: "LF", ETX: "ETX", any: "any" };
-
-/** A form whose readings come without a unit. */
-function needsUnit(pattern: LinePattern): boolean {
-  const forms = [pattern.fields, ...pattern.others.filter((o) => o.means === "reading").map((o) => o.fields)];
-  return forms.some(
-    (fields) => fields.some((f) => f.field === "force") && !fields.some((f) => f.field === "unit" && !f.optional),
-  );
-}
-
 /** Where calls go while no chunk is in work: nowhere. */
 const silence: ReadingSink = { reading() {}, rejected() {} };
 
-function hasHighBit(bytes: Uint8Array, from: number, to: number): boolean {
-  for (let i = from; i < to; i += 1) if (bytes[i]! > 0x7f) return true;
-  return false;
-}
-
-function strayEnds(bytes: Uint8Array, from: number, to: number): number[] {
-  const ends: number[] = [];
-  for (let i = from; i < to; i += 1) if (bytes[i] === CR || bytes[i] === LF) ends.push(i);
-  return ends;
-}
-
-const ANY = -1;
-const ETX = 0x03;
 const LF = 0x0a;
 const CR = 0x0d;

@@ -8,6 +8,9 @@ export type LineReceiver = {
 
 export type LineEnd = "CR" | "LF" | "ETX" | "any";
 
+/** The byte that is looked for; a CR before the LF is then no part of the line. */
+export const lineEnds = { CR: "CR", LF: "LF", CRLF: "LF", ETX: "ETX", any: "any" } as const;
+
 /**
  * Cuts byte chunks into lines, wherever the chunk borders fall, without making strings; a line that lies whole
  * in its chunk is not even copied. A line longer than `maxLength` is dropped whole and counted: a port at the
@@ -51,6 +54,12 @@ export class LineSplitter {
     else if (this.#length > 0) this.#finish(chunk, from, at, receiver);
     else this.#pass(chunk, from, at, receiver);
     return at + 1;
+  }
+
+  /** The position behind the line end at `at`, or -1 when there is none; a CR before the LF belongs to it. */
+  behindEnd(chunk: Uint8Array, at: number): number {
+    const p = this.#first === LF && at < chunk.length && chunk[at] === CR ? at + 1 : at;
+    return p < chunk.length && (chunk[p] === this.#first || chunk[p] === this.#second) ? p + 1 : -1;
   }
 
   /** Hands on what has come since the last line end, for the end of a file. */

@@ -18,6 +18,48 @@ export class NumberReader {
    * @returns  the position behind the number and its padding, or -1: it is not written as the form says
    */
   read(line: Uint8Array, at: number, end: number, form: NumberForm): number {
+    return form.plain ? this.#readPlain(line, at, end, form) : this.#readAny(line, at, end, form);
+  }
+
+  /** Padding, sign, digits, mark, digits: what most gauges send, and most of the time that decoding takes. */
+  #readPlain(line: Uint8Array, at: number, end: number, form: NumberForm): number {
+    let p = at;
+    if (form.width >= 0) while (p < end && line[p] === BLANK) p += 1;
+    const sign = p < end ? line[p]! : 0;
+    if (sign === MINUS || sign === PLUS) p += 1;
+    else if (form.signMust) return -1;
+    const from = p;
+    let mantissa = 0;
+    while (p < end) {
+      const digit = line[p]! - ZERO;
+      if (digit < 0 || digit > 9) break;
+      mantissa = mantissa * 10 + digit;
+      p += 1;
+    }
+    const whole = p - from;
+    let places = 0;
+    if (p < end && line[p] === form.mark) {
+      p += 1;
+      const mark = p;
+      while (p < end) {
+        const digit = line[p]! - ZERO;
+        if (digit < 0 || digit > 9) break;
+        mantissa = mantissa * 10 + digit;
+        p += 1;
+      }
+      places = p - mark;
+      if (places === 0 || places > 9) return -1; // "12." is a number cut short
+    }
+    if (whole === 0 || whole + places > 15 || (form.wholeDigits >= 0 && whole !== form.wholeDigits)) return -1;
+    if (form.width >= 0 && p - at !== form.width && !(form.mayGrow && p - at > form.width)) return -1;
+    this.places = places;
+    this.decimals = places;
+    this.digits = whole + places;
+    this.mantissa = sign === MINUS ? 0 - mantissa : mantissa; // never -0
+    return p;
+  }
+
+  #readAny(line: Uint8Array, at: number, end: number, form: NumberForm): number {
     let p = at;
     const padded = form.width >= 0;
     if (padded && !form.left) while (p < end && line[p] === BLANK) p += 1;

@@ -3,27 +3,39 @@ import type { ChecksumMethod } from "./checksums.ts";
 import { type ControlName, controlCode } from "./controlCharacters.ts";
 import type { PatternField, WordMeaning } from "./linePattern.ts";
 import { formOf, looseNumber, type NumberForm } from "./numberForm.ts";
+import {
+  ANY_STEP,
+  BLANKS_STEP,
+  BYTE_STEP,
+  CHECKSUM_STEP,
+  CLOCK_STEP,
+  DATE_STEP,
+  DIGITS_STEP,
+  FORCE_STEP,
+  HEX_STEP,
+  LETTERS_STEP,
+  NUMBER_STEP,
+  STATUS_STEP,
+  TEXT_STEP,
+  TIME_STEP,
+  UNIT_STEP,
+} from "./stepKinds.ts";
 
-export type Word = { readonly bytes: Uint8Array; readonly means: WordMeaning };
+/** Bytes to be compared; the first two stand apart, since most words and units have hardly more. */
+export type Name = {
+  readonly bytes: Uint8Array;
+  readonly length: number;
+  readonly first: number;
+  readonly second: number;
+};
+export type Word = Name & { readonly means: WordMeaning };
 
-/** What one field does to the line. Numbers for the reading loop's switch. */
-export const op = {
-  byte: 0,
-  text: 1,
-  blanks: 2,
-  status: 3,
-  force: 4,
-  unit: 5,
-  digits: 6,
-  time: 7,
-  clock: 8,
-  number: 9,
-  letters: 10,
-  hex: 11,
-  date: 12,
-  any: 13,
-  checksum: 14,
-} as const;
+export const nameOf = (bytes: Uint8Array): Name => ({
+  bytes,
+  length: bytes.length,
+  first: bytes[0] ?? -1,
+  second: bytes[1] ?? -1,
+});
 
 /** One step of reading. Every step has every member, so that the loop meets one shape of object only. */
 export type Step = {
@@ -41,7 +53,9 @@ export type Step = {
   /** Times are divided by it to give seconds. */
   readonly perSecond: number;
   readonly coarse: boolean;
-  readonly hex: boolean;
+  /** Of a check: what each byte is worth as a digit, -1 for what is none, and the base. */
+  readonly digits: Int8Array;
+  readonly base: number;
   readonly method: ChecksumMethod;
   readonly complement: boolean;
   readonly first: number;
@@ -49,7 +63,7 @@ export type Step = {
 };
 
 const blank: Step = {
-  op: op.byte,
+  op: BYTE_STEP,
   byte: -1,
   bytes: new Uint8Array(0),
   least: 0,
@@ -61,7 +75,8 @@ const blank: Step = {
   form: looseNumber,
   perSecond: 1,
   coarse: false,
-  hex: false,
+  digits: new Int8Array(0),
+  base: 10,
   method: "xor",
   complement: false,
   first: 0,
@@ -74,7 +89,7 @@ export function compileFields(fields: readonly PatternField[]): readonly Step[] 
     const step = stepOf(field);
     const next = fields[i + 1];
     if (field.field !== "force" || next?.field !== "checksum" || next.as === "hex" || next.as === "HEX") return step;
-    return { ...step, form: { ...step.form, giveBack: checksumLength[next.as] } };
+    return { ...step, form: { ...step.form, giveBack: checksumLength[next.as], plain: false } };
   });
 }
 
@@ -84,35 +99,35 @@ function stepOf(field: PatternField): Step {
   switch (field.field) {
     case "text": {
       const bytes = bytesOf(field.text);
-      return bytes.length === 1 ? { ...blank, op: op.byte, byte: bytes[0]! } : { ...blank, op: op.text, bytes };
+      return bytes.length === 1 ? { ...blank, op: BYTE_STEP, byte: bytes[0]! } : { ...blank, op: TEXT_STEP, bytes };
     }
     case "control":
-      return { ...blank, op: op.byte, byte: controlCode(field.name as ControlName) };
+      return { ...blank, op: BYTE_STEP, byte: controlCode(field.name as ControlName) };
     case "blanks":
-      return { ...blank, op: op.blanks, least: field.least, most: field.most };
+      return { ...blank, op: BLANKS_STEP, least: field.least, most: field.most };
     case "status":
-      return { ...blank, op: op.status, words: wordsOf(field.words), optional: field.optional };
+      return { ...blank, op: STATUS_STEP, words: wordsOf(field.words), optional: field.optional };
     case "force":
-      return { ...blank, op: op.force, form: formOf(field), words: wordsOf(field.instead), held: field.held };
+      return { ...blank, op: FORCE_STEP, form: formOf(field), words: wordsOf(field.instead), held: field.held };
     case "unit":
       return {
         ...blank,
-        op: op.unit,
+        op: UNIT_STEP,
         optional: field.optional,
         units: (field.units ?? forceUnits).map((unit) => forceUnits.indexOf(unit)),
       };
     case "counter":
-      return { ...blank, op: op.digits, least: field.digits ?? 1, most: field.digits ?? 15 };
-    case "time": {
-      const form = { ...looseNumber, mark: field.decimalMark?.charCodeAt(0) ?? -1, wholeDigits: field.digits ?? -1 };
+      return { ...blank, op: DIGITS_STEP, least: field.digits ?? 1, most: field.digits ?? 15 };
+    case "time":
       return {
         ...blank,
-        op: field.unit === "clock" ? op.clock : op.time,
-        form,
+        op: field.unit === "clock" ? CLOCK_STEP : TIME_STEP,
+        byte: field.decimalMark?.charCodeAt(0) ?? -1,
+        least: field.digits ?? 1,
+        most: field.digits ?? 15,
         perSecond: perSecond[field.unit],
         coarse: field.coarse,
       };
-    }
     case "ignored":
       return {
         ...blank,
@@ -124,11 +139,11 @@ function stepOf(field: PatternField): Step {
     case "checksum":
       return {
         ...blank,
-        op: op.checksum,
+        op: CHECKSUM_STEP,
         method: field.method,
         least: checksumLength[field.as],
-        byte: field.as === "hex" ? 0x61 : 0x41,
-        hex: field.as === "hex" || field.as === "HEX",
+        digits: digitValues(checkDigits[field.as]),
+        base: checkDigits[field.as].length,
         complement: field.complement,
         first: field.first - 1,
         last: field.last - 1,
@@ -136,13 +151,26 @@ function stepOf(field: PatternField): Step {
   }
 }
 
-const ignoredOps = { number: op.number, word: op.letters, hex: op.hex, date: op.date, any: op.any } as const;
+const ignoredOps = { number: NUMBER_STEP, word: LETTERS_STEP, hex: HEX_STEP, date: DATE_STEP, any: ANY_STEP } as const;
+// The other case of a hexadecimal letter is not what the gauge sent.
+const checkDigits = {
+  hex: "0123456789abcdef",
+  HEX: "0123456789ABCDEF",
+  decimal3: "0123456789",
+  digit: "0123456789",
+} as const;
 const checksumLength = { hex: 2, HEX: 2, decimal3: 3, digit: 1 } as const;
+
+function digitValues(digits: string): Int8Array {
+  const values = new Int8Array(256).fill(-1);
+  for (let i = 0; i < digits.length; i += 1) values[digits.charCodeAt(i)] = i;
+  return values;
+}
 
 /** Longest first, so that no word hides a longer one. */
 function wordsOf(words: Readonly<Record<string, WordMeaning>>): readonly Word[] {
   return Object.entries(words)
-    .map(([text, means]) => ({ bytes: bytesOf(text), means }))
+    .map(([text, means]) => ({ ...nameOf(bytesOf(text)), means }))
     .sort((a, b) => b.bytes.length - a.bytes.length);
 }
 

@@ -1,7 +1,8 @@
+import { controlCode } from "./controlCharacters.ts";
 import type { LinePattern, PatternField } from "./linePattern.ts";
 
-/** Whether a line that a pattern reads must have its true beginning, and its true end. */
-export type LineProofs = { readonly beginning: boolean; readonly end: boolean };
+/** Whether a line that a pattern reads must have its true beginning, and its true end; the byte all begin with, or -1. */
+export type LineProofs = { readonly beginning: boolean; readonly end: boolean; readonly startByte: number };
 
 /**
  * What a pattern can prove of a line whose neighbours are missing. A bare number of any length proves nothing: "2.34"
@@ -10,7 +11,9 @@ export type LineProofs = { readonly beginning: boolean; readonly end: boolean };
 export function lineProofs(pattern: LinePattern): LineProofs {
   const fields = pattern.fields.filter((f) => f.field !== "blanks");
   const checked = pattern.fields.some((f) => f.field === "checksum" && f.first === 1);
-  return { beginning: checked || proves(fields[0], true), end: proves(fields.at(-1), false) };
+  const start = pattern.fields[0]!;
+  const startByte = start.field === "control" ? controlCode(start.name) : -1;
+  return { beginning: checked || proves(fields[0], true), end: proves(fields.at(-1), false), startByte };
 }
 
 function proves(field: PatternField | undefined, beginning: boolean): boolean {

@@ -20,24 +20,28 @@ export type NumberForm = {
   readonly exponent: boolean;
   /** Digits at its end that belong to a check standing right behind the number. */
   readonly giveBack: number;
+  /** None of the rarer ways of writing is allowed: the short way of reading will do. */
+  readonly plain: boolean;
   /** Bit d set: d decimals may stand. One mask a unit, in the order of `forceUnits`. */
   readonly decimalsOf: Int32Array;
 };
 
 export const anyDecimals = 0x3ff;
 
-/** A further number that is only passed over, as long as it likes. */
-export const looseNumber: NumberForm = formOf({
+const bareField: ForceField = {
   field: "force",
   sign: "maybe",
-  signGap: true,
-  mayOmitZero: true,
+  signGap: false,
+  mayOmitZero: false,
   align: "right",
   mayGrow: false,
   exponent: false,
   held: false,
   instead: {},
-});
+};
+
+/** A further number that is only passed over, as long as it likes. */
+export const looseNumber: NumberForm = formOf({ ...bareField, signGap: true, mayOmitZero: true });
 
 export function formOf(field: ForceField): NumberForm {
   const masks = new Int32Array(forceUnits.length).fill(
@@ -62,6 +66,15 @@ export function formOf(field: ForceField): NumberForm {
     mayGrow: field.mayGrow,
     exponent: field.exponent,
     giveBack: 0,
+    plain: !(
+      field.sign === "column" ||
+      field.sign === "after" ||
+      field.signGap ||
+      field.thousands ||
+      field.exponent ||
+      field.mayOmitZero ||
+      field.align === "left"
+    ),
     decimalsOf: masks,
   };
 }

@@ -51,7 +51,7 @@ function digitsAt(line: Uint8Array, at: number, to: number): number {
 }
 
 export const isDigit = (byte: number) => byte >= 0x30 && byte <= 0x39;
-export const isLetter = (byte: number) => (byte >= 0x41 && byte <= 0x5a) || (byte >= 0x61 && byte <= 0x7a);
+export const isLetter = (byte: number) => ((byte | 0x20) - 0x61) >>> 0 < 26;
 const isHex = (byte: number) => isDigit(byte) || (byte >= 0x41 && byte <= 0x46) || (byte >= 0x61 && byte <= 0x66);
 
 const DASH = 0x2d;

@@ -1,6 +1,8 @@
-import { op, type Step, type Word } from "./compileFields.ts";
+import type { Name, Step, Word } from "./compileFields.ts";
+import type { WordMeaning } from "./linePattern.ts";
 import type { NumberReader } from "./NumberReader.ts";
 import { isDigit, isLetter, scanDate, scanHex, scanLetters } from "./scanText.ts";
+import { DATE_STEP, HEX_STEP, LETTERS_STEP, NUMBER_STEP } from "./stepKinds.ts";
 
 /** Whether `bytes` stand at `at`. */
 export function matches(bytes: Uint8Array, line: Uint8Array, at: number, to: number): boolean {
@@ -9,21 +11,41 @@ export function matches(bytes: Uint8Array, line: Uint8Array, at: number, to: num
   return true;
 }
 
-/** The longest of the words that stands at `at` and does not run on into further letters. */
+/** Whether a name stands at `at` and does not run on into further letters. */
+export function isNamed(name: Name, line: Uint8Array, at: number, to: number): boolean {
+  const next = at + name.length;
+  if (next > to || line[at] !== name.first || (name.length > 1 && line[at + 1] !== name.second)) return false;
+  if (name.length > 2 && !matches(name.bytes, line, at, to)) return false;
+  return next === to || !isLetter(line[next]!) || !isLetter(line[next - 1]!);
+}
+
+/** The longest of the words that stands at `at`. */
 export function findWord(words: readonly Word[], line: Uint8Array, at: number, to: number): Word | undefined {
-  for (const word of words) {
-    const next = at + word.bytes.length;
-    if (!matches(word.bytes, line, at, to)) continue;
-    if (next < to && isLetter(line[next]!) && isLetter(line[next - 1]!)) continue;
-    return word;
-  }
+  for (let k = 0; k < words.length; k += 1) if (isNamed(words[k]!, line, at, to)) return words[k];
   return undefined;
 }
 
-export function skipBlanks(line: Uint8Array, at: number, to: number): number {
+function skipBlanks(line: Uint8Array, at: number, to: number): number {
   let p = at;
   while (p < to && line[p] === BLANK) p += 1;
   return p;
+}
+
+/** A word or dashes in the number's place, anywhere in its padding. */
+export function findInstead(
+  step: Step,
+  line: Uint8Array,
+  at: number,
+  to: number,
+): { means: WordMeaning; next: number } | undefined {
+  let p = skipBlanks(line, at, to);
+  const word = findWord(step.words, line, p, to);
+  if (word === undefined) return undefined;
+  p += word.length;
+  // A row of dashes is as long as the display is wide.
+  if (word.first === word.second && !isLetter(word.first)) while (p < to && line[p] === word.first) p += 1;
+  while (p < to && line[p] === BLANK && p - at < step.form.width) p += 1;
+  return { means: word.means, next: p };
 }
 
 export function takeBlanks(step: Step, line: Uint8Array, at: number, to: number): number {
@@ -41,13 +63,13 @@ export function takeDigits(step: Step, line: Uint8Array, at: number, to: number)
 /** Passes over what a pattern ignores; still only over what it says stands there. */
 export function takeIgnored(step: Step, number: NumberReader, line: Uint8Array, at: number, to: number): number {
   switch (step.op) {
-    case op.number:
+    case NUMBER_STEP:
       return number.read(line, at, to, step.form);
-    case op.letters:
+    case LETTERS_STEP:
       return within(step, at, scanLetters(line, at, to));
-    case op.hex:
+    case HEX_STEP:
       return within(step, at, scanHex(line, at, to, step.most));
-    case op.date:
+    case DATE_STEP:
       return scanDate(line, at, to);
     default:
       return takePrintable(step, line, at, to);
@@ -68,41 +90,12 @@ function takePrintable(step: Step, line: Uint8Array, at: number, to: number): nu
 export function readCheck(step: Step, line: Uint8Array, at: number): number {
   let value = 0;
   for (let p = at; p < at + step.least; p += 1) {
-    const byte = line[p]!;
-    if (isDigit(byte)) value = value * (step.hex ? 16 : 10) + byte - ZERO;
-    // `byte` holds the letter A in the case the gauge uses; the other case is not what it sent.
-    else if (step.hex && byte >= step.byte && byte < step.byte + 6) value = value * 16 + byte - step.byte + 10;
-    else return -1;
+    const digit = step.digits[line[p]!]!;
+    if (digit < 0) return -1;
+    value = value * step.base + digit;
   }
   return value;
 }
 
-/** Seconds since midnight of what `scanClock` found. */
-export function clockSeconds(line: Uint8Array, from: number, to: number): number {
-  let total = 0;
-  let part = 0;
-  let parts = 0;
-  let p = from;
-  for (; p < to && (isDigit(line[p]!) || line[p] === COLON); p += 1) {
-    if (line[p] !== COLON) part = part * 10 + line[p]! - ZERO;
-    else {
-      total = (total + part) * 60;
-      part = 0;
-      parts += 1;
-    }
-  }
-  total += part;
-  if (parts === 1) total *= 60; // hours and minutes only
-  let fraction = 0;
-  let scale = 1;
-  for (p += 1; p < to; p += 1) {
-    fraction = fraction * 10 + line[p]! - ZERO;
-    scale *= 10;
-  }
-  return (total * scale + fraction) / scale; // one rounding
-}
-
 const BLANK = 0x20;
-const ZERO = 0x30;
-const COLON = 0x3a;
 const TILDE = 0x7e;
