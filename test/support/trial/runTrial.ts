@@ -75,12 +75,15 @@ type Child = {
 
 /** Bytes on their way when the program is killed are lost: not more of them than a real cable and driver hold. */
 const ON_THE_WAY = 1 << 16;
+const STUCK_MS = 20_000;
 
 async function keptUp(child: Child): Promise<void> {
   while (child.sent - child.read > ON_THE_WAY && child.process.exitCode === null && child.process.signalCode === null) {
-    await new Promise<void>((resolve) => {
+    let timer: NodeJS.Timeout | undefined;
+    await new Promise<void>((resolve, reject) => {
       child.wake = resolve;
-    });
+      timer = setTimeout(() => reject(new Error(`the measuring program reads no further: ${child.said}`)), STUCK_MS);
+    }).finally(() => clearTimeout(timer));
   }
 }
 
