@@ -4,12 +4,8 @@ import { createInterface } from "node:readline";
 import { simulatorProgram } from "../link/simulated.ts";
 import { type Command, UsageError } from "./Command.ts";
 
-const usage = `[--tcp PORT | --pty [--path LINK] | --file FILE] [--json] [--control PORT]
-    --rate HZ --unit U --capacity "30 kN" --force "18 kN" --noise "6 N" --zero "0 N" --drift "0 N" --gain 1 --seed 1
-    --format numberUnit|bare|status|decimalComma|counter|milliseconds|checksum|heldMaximum
-    --sends always|onRequest|onKey --request "?\\r" --auto --rest 4 --hold 5 --speed real|full --seconds S
-    --memory 100 --dump-format list|columns|blocks --clock-offset S --clock-drift S_PER_DAY
-    a simulated gauge; commands on standard input (help lists them)`;
+const usage =
+  "[--tcp PORT | --pty [--path LINK] | --file FILE] [--json] [--control PORT] [--rate HZ] [--unit U] [--capacity F] [--force F] [--noise F] [--zero F] [--drift F] [--gain X] [--format NAME] [--seed N] [--sends always|onRequest|onKey] [--request TEXT] [--auto [--rest S] [--hold S]] [--speed real|full] [--seconds S] [--memory N [--dump-format list|columns|blocks] [--clock-offset S] [--clock-drift S]]  a simulated gauge; commands on standard input, help lists them";
 
 /** What the simulator prints: where it listens, then an answer to each command. */
 type Line = Readonly<Record<string, unknown>>;

@@ -9,7 +9,7 @@ export type SpoolLimits = {
   readonly maxAgeMs: number;
 };
 
-export const usualLimits: SpoolLimits = { maxBytes: 1 << 30, maxAgeMs: 7 * 24 * 3_600_000 };
+const usualLimits: SpoolLimits = { maxBytes: 1 << 30, maxAgeMs: 7 * 24 * 3_600_000 };
 
 export type BoundsOptions = {
   readonly folder: string;
