@@ -7,7 +7,7 @@ import { createCore } from "./state/createCore.ts";
 
 const root = document.getElementById("root");
 if (root === null) throw new Error("index.html has lost its root");
-const core = createCore(connect(window));
+const core = createCore(connect(window), () => location.reload());
 createRoot(root).render(
   <StrictMode>
     <CoreContext value={core}>

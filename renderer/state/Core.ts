@@ -20,6 +20,8 @@ export type Core = {
   readonly register: StoreApi<RegisterState>;
   readonly jobs: StoreApi<JobsState>;
   readonly toasts: StoreApi<ToastState>;
+  /** Another data file is open: nothing the page holds belongs to it, so it is loaded anew. */
+  readonly loadAnew: () => void;
   /** Asks for the snapshot again, as after a gap. */
   readonly refresh: () => Promise<void>;
 };

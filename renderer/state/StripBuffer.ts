@@ -13,6 +13,8 @@ export class StripBuffer {
   readonly forceN: Float64Array;
   /** Seconds when true; reading numbers when no rate is known. */
   timed = true;
+  /** Ids of the cycles that closed in the stream that is shown; those of an earlier stream have other times. */
+  readonly cycles = new Set<string>();
   #head = 0; // next place to write
   #count = 0;
   readonly #stretch = { index: Number.NaN, kept: 0, first: [0, 0], least: [0, 0], greatest: [0, 0], last: [0, 0] };
@@ -95,6 +97,7 @@ export class StripBuffer {
     this.#head = 0;
     this.#count = 0;
     this.#stretch.index = Number.NaN;
+    this.cycles.clear();
   }
 
   #tell(): void {

@@ -15,7 +15,7 @@ import { createToastStore } from "./toastStore.ts";
 const STRIP_READINGS = 20_000;
 
 /** The page's stores, fed from the client; the first snapshot is asked for at once. */
-export function createCore(client: Client): Core {
+export function createCore(client: Client, loadAnew: () => void): Core {
   const core: Core = {
     client,
     program: createProgramStore(),
@@ -26,6 +26,7 @@ export function createCore(client: Client): Core {
     register: createRegisterStore(),
     jobs: createJobsStore(),
     toasts: createToastStore(),
+    loadAnew,
     refresh: () => takeSnapshot(core),
   };
   client.onConnection((connection) => core.program.setState({ connection }));

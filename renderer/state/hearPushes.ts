@@ -22,6 +22,7 @@ export function hearPushes(core: Core): void {
     core.strip.push(batch);
     core.live.setState({ live: batch.live });
   });
+  client.on("cycle.closed", ({ cycle }) => core.strip.cycles.add(cycle.cycleId));
   client.on("link.changed", (link) => core.link.setState({ link }));
   client.on("draft.changed", (draft) => core.draft.setState({ draft }));
   client.on("check.filed", ({ row, spindle: changed, undoUntilMs }) => {
@@ -35,7 +36,11 @@ export function hearPushes(core: Core): void {
     else if (what !== "patterns") spoil(what);
   });
   client.on("settings.changed", (settings) => core.program.setState({ settings }));
-  client.on("program.changed", (program) => core.program.setState({ program }));
+  client.on("program.changed", (program) => {
+    const before = core.program.getState().program;
+    core.program.setState({ program });
+    if (before !== undefined && (before.demo !== program.demo || before.dataFile !== program.dataFile)) core.loadAnew();
+  });
   client.on("job.progressed", job);
   client.on("job.finished", job);
 }

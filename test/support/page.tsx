@@ -37,7 +37,7 @@ export async function openPage(hash = "#/measure", options: Parameters<typeof cr
   location.hash = hash;
   const fake = createFakeCore(options);
   const client = fake.client();
-  const core = createCore(client);
+  const core: Core = createCore(client, () => void core.refresh());
   render(
     <CoreContext value={core}>
       <App />

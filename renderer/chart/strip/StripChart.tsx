@@ -38,12 +38,14 @@ export function StripChart({
   const speech = useSpeech();
   const words = useWords(stripTexts);
   const cycles = useStore(core.draft, (state) => state.draft?.cycles);
-  const brackets: Bracket[] = (cycles ?? []).flatMap(({ number, startS, endS, windowS, settledN, peakN, dropped }) => {
-    const [fromT, toT] = windowS ?? [startS, endS];
-    if (fromT === undefined || toT === undefined) return [];
-    const label = `${number} · ${speech.forceFigure(settledN ?? peakN, unit)}`;
-    return [{ fromT, toT, number: String(number), label, dropped: dropped !== undefined }];
-  });
+  const brackets: Bracket[] = (cycles ?? []).flatMap(
+    ({ cycleId, number, startS, endS, windowS, settledN, peakN, dropped }) => {
+      const [fromT, toT] = windowS ?? [startS, endS];
+      if (fromT === undefined || toT === undefined || !core.strip.cycles.has(cycleId)) return [];
+      const label = `${number} · ${speech.forceFigure(settledN ?? peakN, unit)}`;
+      return [{ fromT, toT, number: String(number), label, dropped: dropped !== undefined }];
+    },
+  );
   const greatestN = Math.max(0, ...(cycles ?? []).map((cycle) => cycle.peakN));
   const expectedN =
     limits.maximumN ?? (limits.nominalN ?? limits.warningN ?? limits.minimumN ?? (capacityN ?? 20_000) / 1.2) * 1.15;

@@ -3,7 +3,6 @@ import { useStore } from "zustand";
 import { StripChart } from "../../chart/strip/StripChart.tsx";
 import { useCore } from "../../state/CoreContext.ts";
 import { useList } from "../../state/useList.ts";
-import { Button } from "../../ui/Button.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { ConnectPanel } from "../link/ConnectPanel.tsx";
@@ -13,6 +12,7 @@ import { FormingVerdict } from "./live/FormingVerdict.tsx";
 import { LinkTrouble } from "./live/LinkTrouble.tsx";
 import { NextStep } from "./live/NextStep.tsx";
 import { Readout } from "./live/Readout.tsx";
+import { SimulatedFaults } from "./SimulatedFaults.tsx";
 import { SimulatedGauge } from "./SimulatedGauge.tsx";
 import { Acts } from "./series/Acts.tsx";
 import { CycleList } from "./series/CycleList.tsx";
@@ -48,6 +48,7 @@ export function Measure() {
     useCallback(() => setOpen("typeIn"), []),
     useCallback((clock: string) => setOpen({ clock }), []),
   );
+  const [faults, setFaults] = useState(false);
   useSounds();
   const wall = useWall();
   const simulated = link?.source?.kind === "simulated";
@@ -64,14 +65,17 @@ export function Measure() {
       <TagBar draft={draft} onOpen={setOpen} />
       <Warnings draft={draft} unit={unit} />
       <LinkTrouble />
+      {simulated && connected && faults && <SimulatedFaults />}
       <div className="live">
         {connected ? (
           <>
-            <Readout unit={unit} resolutionN={link.resolutionN ?? gauge?.resolutionN} capacityN={gauge?.capacityN}>
-              {simulated && <SimulatedGauge />}
-              <Button kind="quiet" keyHint="F" onClick={wall}>
-                {words.wall}
-              </Button>
+            <Readout
+              onWall={wall}
+              unit={unit}
+              resolutionN={link.resolutionN ?? gauge?.resolutionN}
+              capacityN={gauge?.capacityN}
+            >
+              {simulated && <SimulatedGauge faults={faults} onFaults={setFaults} />}
             </Readout>
             <ForceColumn limits={limits} unit={unit} topN={topN * 1.08} />
           </>

@@ -209,6 +209,10 @@ export const measureTexts = inBoth({
 
   // Simulated gauge
   simulated: ["Simulated gauge", "Simuliertes Messgerät"],
+  simulatedGone: [
+    "The simulated gauge's plug is out. What was measured is kept; plug it in again, and the series goes on.",
+    "Der Stecker des simulierten Messgeräts ist gezogen. Gemessenes bleibt; wieder einstecken, und die Reihe geht weiter.",
+  ],
   clamp: ["Clamp", "Spannen"],
   release: ["Release", "Lösen"],
   dry: ["Dry gripper", "Trocken"],

@@ -3,6 +3,7 @@ import { useKeys } from "../../ui/keys/useKeys.ts";
 import { type TagPart, tagKeys } from "./tag/TagBar.tsx";
 import type { MeasureActs } from "./useMeasureActs.ts";
 import { useScan } from "./useScan.ts";
+import { useSimulated } from "./useSimulated.ts";
 
 /** The keys of Measure: the space bar files, letters do what the buttons beside them do, a scanned label tags. */
 export function useMeasureKeys(
@@ -14,10 +15,10 @@ export function useMeasureKeys(
   const core = useCore();
   const onScan = useScan();
   const tagged = Object.entries(tagKeys).map(([part, key]) => [key, () => open(part as TagPart)]); // its own keys
+  const command = useSimulated();
   const clampOrRelease = () => {
     const { word } = core.live.getState().live;
-    const command = word === "holding" || word === "rising" ? "release" : "clamp";
-    core.client.call("simulated.command", { command });
+    command(word === "holding" || word === "rising" ? "release" : "clamp");
   };
   useKeys({
     keys: {

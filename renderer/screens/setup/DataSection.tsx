@@ -12,7 +12,7 @@ export function DataSection() {
   const program = useProgram((state) => state.program);
   if (program === undefined) return null;
   const openDemo = async () => {
-    if ((await report(core.client.call("program.openDemo", {}))) !== undefined) core.refresh();
+    if ((await report(core.client.call("program.openDemo", {}))) !== undefined) core.loadAnew();
   };
   return (
     <section className="sheet" aria-labelledby="data-title">

@@ -14,7 +14,7 @@ export function Banners() {
   const demo = useProgram((state) => state.program?.demo === true);
   const readOnly = useProgram((state) => state.program?.readOnly);
   const leave = async () => {
-    if ((await report(core.client.call("program.leaveDemo", {}))) !== undefined) core.refresh();
+    if ((await report(core.client.call("program.leaveDemo", {}))) !== undefined) core.loadAnew();
   };
   return (
     <>

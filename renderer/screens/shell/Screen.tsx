@@ -1,6 +1,8 @@
+import { useState } from "react";
 import { useStore } from "zustand";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
 import type { Route } from "../../state/routeStore.ts";
+import { useList } from "../../state/useList.ts";
 import { Button } from "../../ui/Button.tsx";
 import { EmptyState } from "../../ui/feedback/EmptyState.tsx";
 import { ScreenBoundary } from "../../ui/feedback/ScreenBoundary.tsx";
@@ -55,13 +57,18 @@ function screenOf(route: Route) {
   }
 }
 
-/** Where nothing is known yet, the first place leads by the hand; a gauge connected and cycles taken are never hidden. */
+/** Where nothing is known yet, the first place leads by the hand; what has been begun is never hidden by it. */
 function FirstOrMeasure() {
   const core = useCore();
+  const [past, setPast] = useState(false);
   const empty = useProgram((state) => state.program?.empty === true);
+  const spindles = useList("spindles").rows;
   const begun = useStore(
     core.draft,
-    ({ draft }) => draft !== undefined && (draft.cycles.length > 0 || draft.typed !== undefined),
+    ({ draft }) =>
+      draft !== undefined &&
+      (draft.cycles.length > 0 || draft.typed !== undefined || draft.tag.spindleId !== undefined),
   );
-  return empty && !begun ? <Welcome /> : <Measure />;
+  const first = empty && (spindles ?? []).length === 0 && !begun && !past;
+  return first ? <Welcome onMeasure={() => setPast(true)} /> : <Measure />;
 }

@@ -32,7 +32,7 @@ export function CheckTable({ page, unit }: { readonly page: SpindlePage; readonl
     const answer = await report(core.client.call("checks.list", input));
     if (answer !== undefined) setEarlier({ rows: [...(earlier?.rows ?? []), ...answer.rows], more: answer.more });
   };
-  if (rows.length === 0) return <p className="sheet note">{words.noChecks}</p>;
+  if (rows.length === 0) return null;
   return (
     <section className="sheet tall" aria-labelledby="checks-title">
       <h2 id="checks-title" className="unseen">

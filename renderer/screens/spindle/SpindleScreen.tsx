@@ -74,7 +74,7 @@ export function SpindleScreen({ spindleId }: { readonly spindleId: string }) {
       <div className="two">
         <TrendPanel page={page} unit={unit} />
         <aside className="sheet">
-          <Hints page={page} />
+          {page.trend.points.length > 0 && <Hints page={page} />}
           <LimitsList row={row} unit={unit} />
         </aside>
       </div>

@@ -26,7 +26,8 @@ export function SpindleSentence({ page, unit }: { readonly page: SpindlePage; re
   const ahead = () => {
     const told = trend.forecasts.filter(({ state }) => state === "crosses" || state === "already");
     // The nearest limit that is still ahead; else the one already reached.
-    const next = told.find(({ state }) => state === "crosses") ?? told[0];
+    const reached = told.find(({ which, state }) => which === "minimum" && state === "already");
+    const next = reached ?? told.find(({ state }) => state === "crosses") ?? told[0];
     if (next === undefined) {
       if (trend.forecasts.length === 0) return "";
       return trend.forecasts.some(({ state }) => state === "cannotTell") ? words.cannotForecast : words.notSoon;

@@ -9,6 +9,7 @@ import type { Speech } from "../../words/Speech.ts";
 const DAY_MS = 86_400_000;
 /** How far ahead the chart reaches at most, as a share of what has been seen. */
 const MOST_AHEAD = 0.6;
+const LEAST_FOR_LINE = 4;
 
 export type TrendWords = TrendView["words"] & {
   readonly service: (kind: string) => string;
@@ -52,7 +53,10 @@ export function trendViewOf(
       toolChanged: point.gaugeChanged || point.adapterChanged,
     };
   });
-  const lines = trend.segments.map(({ band, lastX }) => ({ points: band, lastX }));
+  // Through fewer checks a line can be drawn, but it says nothing: its band would fill the chart.
+  const lines = trend.segments
+    .filter(({ n }) => n >= LEAST_FOR_LINE)
+    .map(({ band, lastX }) => ({ points: band, lastX }));
 
   const crossing = trend.forecasts.find(({ state }) => state === "crosses");
   const seen = Math.max(last.x, todayX ?? last.x) - first.x || 1;

@@ -11,7 +11,7 @@ import { welcomeTexts } from "./texts.ts";
 import "./welcome.css";
 
 /** The first start, without any data: what this is, and two ways to begin. */
-export function Welcome() {
+export function Welcome({ onMeasure }: { readonly onMeasure: () => void }) {
   const core = useCore();
   const report = useReport();
   const words = useWords(welcomeTexts);
@@ -19,7 +19,7 @@ export function Welcome() {
   const [adding, setAdding] = useState(false);
   const [connecting, setConnecting] = useState(false);
   const openDemo = async () => {
-    if ((await report(core.client.call("program.openDemo", {}))) !== undefined) core.refresh();
+    if ((await report(core.client.call("program.openDemo", {}))) !== undefined) core.loadAnew();
   };
   return (
     <div className="welcome stack">
@@ -63,6 +63,7 @@ export function Welcome() {
                 <h3>{words.step3}</h3>
                 <p className="soft">{words.step3Why}</p>
               </div>
+              <Button onClick={onMeasure}>{words.step3Act}</Button>
             </li>
           </ol>
           <Caution title={words.cautionTitle}>{words.caution}</Caution>

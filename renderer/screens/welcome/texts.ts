@@ -25,6 +25,7 @@ export const welcomeTexts = inBoth({
     "The space bar files. The first check becomes the baseline.",
     "Die Leertaste legt ab. Die erste Prüfung wird der Ausgangswert.",
   ],
+  step3Act: ["To Measure", "Zum Messen"],
   done: ["done", "erledigt"],
   tryTitle: ["Or look around first", "Oder erst umsehen"],
   tryWhy: [

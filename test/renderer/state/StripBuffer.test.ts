@@ -61,3 +61,15 @@ describe("StripBuffer", () => {
     expect(heard).toHaveBeenCalledTimes(1);
   });
 });
+
+describe("cycles of the strip", () => {
+  it("are forgotten with the stream they closed in", () => {
+    const strip = new StripBuffer(10);
+    strip.push(batch([10, 11], [1, 1]));
+    strip.cycles.add("one");
+    strip.push(batch([12], [1]));
+    expect(strip.cycles.has("one")).toBe(true);
+    strip.push(batch([0], [1]));
+    expect(strip.cycles.has("one")).toBe(false);
+  });
+});

@@ -5,6 +5,7 @@ import { useCore } from "../../../state/CoreContext.ts";
 import { Button } from "../../../ui/Button.tsx";
 import { unitText } from "../../../words/Speech.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
+import { linkTexts } from "../../link/texts.ts";
 import { useReport } from "../../shell/useReport.ts";
 import { takeZero } from "../acts.ts";
 import { measureTexts } from "../texts.ts";
@@ -15,21 +16,27 @@ export function Readout({
   unit,
   resolutionN,
   capacityN,
+  onWall,
   children,
 }: {
   readonly unit: ForceUnit;
   readonly resolutionN: number | undefined;
   readonly capacityN: number | undefined;
+  readonly onWall: () => void;
   /** Stands beside the state. */
   readonly children?: ReactNode;
 }) {
   const core = useCore();
   const speech = useSpeech();
   const words = useWords(measureTexts);
+  const linkWords = useWords(linkTexts);
   const report = useReport();
   const figureOf = (forceN: number | undefined) =>
     forceN === undefined ? undefined : speech.forceFigure(forceN, unit, resolutionN);
-  const figure = useStore(core.live, ({ live }) => figureOf(live.forceN)) ?? "––";
+  const linkState = useStore(core.link, ({ link }) => link?.state ?? "closed");
+  // A gauge that is not there shows no figure: the last one would pass for the present.
+  const heard = linkState === "open" || linkState === "silent";
+  const figure = useStore(core.live, ({ live }) => (heard ? figureOf(live.forceN) : undefined)) ?? "––";
   const word = useStore(core.live, ({ live }) => live.word);
   const greatest = useStore(core.live, ({ live }) => figureOf(live.greatestN));
   const zero = useStore(core.live, ({ live }) => figureOf(live.zeroN));
@@ -38,13 +45,13 @@ export function Readout({
   );
   // Room for the widest figure this gauge can show, so that the size does not jump between 0.01 and 17.92.
   const widest = Math.max(figure.length, figureOf(capacityN)?.length ?? 5);
-  const loud = word === "overload" || word === "silent";
+  const loud = !heard || word === "overload" || word === "silent";
 
   return (
     <section className="readout" aria-label={words.force}>
       <div className="head">
         <p className={loud ? "state loud" : "state"} role="status">
-          {words[word]}
+          {heard || linkState === "closed" || linkState === "failed" ? words[word] : linkWords[linkState]}
         </p>
         {children}
       </div>
@@ -58,6 +65,9 @@ export function Readout({
         <span>{holding === undefined ? undefined : words.holdingFor(holding)}</span>
         <span>{zero === undefined ? words.noZero : words.zeroIs(zero)}</span>
         <span>{greatest === undefined ? undefined : words.greatest(greatest)}</span>
+        <Button kind="quiet" keyHint="F" onClick={onWall}>
+          {words.wall}
+        </Button>
         <Button keyHint="Z" onClick={() => report(takeZero(core))}>
           {words.zeroAct}
         </Button>

@@ -20,7 +20,7 @@ export function CycleList({ draft, unit }: { readonly draft: Draft; readonly uni
   useEffect(() => {
     if (list.current !== null && count > 0) list.current.scrollLeft = list.current.scrollWidth; // the newest in sight
   }, [count]);
-  if (count === 0) return <p className="cycles none soft">{words.noSeries}</p>;
+  if (count === 0) return <p className="cycles none soft">{draft.typed === undefined ? words.noSeries : ""}</p>;
   return (
     <ol className="cycles" ref={list} aria-label={words.cycles}>
       {draft.cycles.map((cycle) => (
