@@ -6,6 +6,7 @@ import { FALL, REST, SEEK, UP } from "./phase/PhaseGround.ts";
 import { Phases } from "./phase/Phases.ts";
 import { StampClock } from "./phase/StampClock.ts";
 import type { ZeroOutcome } from "./phase/steadyZero.ts";
+import type { Trace } from "./phase/Trace.ts";
 
 export type DetectorOptions = {
   /** Readings a second; absent: the stamps', else unknown, and times are undefined. */
@@ -36,8 +37,8 @@ const heldAmongLive = 16;
 export class CycleDetector {
   readonly #phases: Phases;
   readonly #stamps = new StampClock();
-  #lastN = Number.NaN;
   #greatestN = Number.NEGATIVE_INFINITY;
+  #stamping = false;
   #overloaded = false;
   #heldNow = false;
   #sinceLive = Number.POSITIVE_INFINITY; // places since the last live reading, counted where held ones come
@@ -62,14 +63,14 @@ export class CycleDetector {
    * @param stampS  the gauge's own stamp in seconds as it was sent, NaN when it sends none; times count from the first
    */
   push(forceN: number, state: ReadingState, stampS: number): void {
-    const at = Number.isNaN(stampS) ? this.#unstamped() : this.#stamped(stampS);
+    // Gauges without stamps are the fast ones; they are not asked for more than one comparison.
+    const at = this.#stamping || !Number.isNaN(stampS) ? this.#timeOf(stampS) : stampS;
     if (state !== "live" || !Number.isFinite(forceN)) {
       this.#unusual(forceN, state, at);
       return;
     }
     const phases = this.#phases;
     phases.trace.append(forceN, at);
-    this.#lastN = forceN;
     // The way of nearly every reading: at rest, inside the band.
     if (phases.phase === REST && forceN >= phases.band.lowN && forceN <= phases.band.highN) {
       phases.band.due -= 1;
@@ -79,7 +80,7 @@ export class CycleDetector {
     this.#overloaded = false;
     this.#heldNow = false;
     this.#sinceLive = 0;
-    this.#take(forceN);
+    this.#take();
   }
 
   /** A line that could not be read keeps its place in time. */
@@ -130,7 +131,7 @@ export class CycleDetector {
   get live(): LiveState {
     const { phase, trace, out, band, pace } = this.#phases;
     const zeroN = phase === SEEK ? undefined : band.trueN;
-    const indicationN = this.#overloaded || Number.isNaN(this.#lastN) ? undefined : this.#lastN;
+    const indicationN = this.#overloaded ? undefined : latestReading(trace);
     const holding = phase === UP && trace.length - out.onset > 2 * pace.quiet && this.#phases.isQuiet();
     const holdingS = holding ? trace.secondsBetween(out.onset, trace.length - 1) : Number.NaN;
     return {
@@ -155,13 +156,10 @@ export class CycleDetector {
     return "falling";
   }
 
-  #unstamped(): number {
-    this.#stamps.miss();
-    return this.#stamps.lastS;
-  }
-
-  #stamped(stampS: number): number {
-    if (this.#stamps.take(stampS)) this.gap();
+  #timeOf(stampS: number): number {
+    this.#stamping = true;
+    if (Number.isNaN(stampS)) this.#stamps.miss();
+    else if (this.#stamps.take(stampS)) this.gap();
     return this.#stamps.lastS;
   }
 
@@ -172,23 +170,33 @@ export class CycleDetector {
     if (state === "overload") this.#place(Number.POSITIVE_INFINITY, tS);
     else if (!Number.isFinite(forceN) || this.#sinceLive <= heldAmongLive) this.#place(Number.NaN, tS);
     else {
-      this.#lastN = forceN;
       this.#phases.trace.append(forceN, tS);
       this.#phases.trace.markHeld();
-      this.#take(forceN);
+      this.#take();
     }
   }
 
   #place(value: number, tS: number): void {
     this.#phases.trace.append(value, tS);
-    this.#take(value);
+    this.#take();
   }
 
-  #take(value: number): void {
+  #take(): void {
+    const { trace } = this.#phases;
+    const value = trace.values[trace.length - 1]!;
     const resting = this.#phases.phase === REST;
-    this.#phases.take(value);
-    if (resting && this.#phases.phase === UP) this.#greatestN = Number.NEGATIVE_INFINITY;
-    if (this.#phases.phase === UP && value > this.#greatestN && value < Number.POSITIVE_INFINITY)
-      this.#greatestN = value;
+    this.#phases.take();
+    if (this.#phases.phase !== UP) return;
+    if (resting || value > this.#greatestN)
+      this.#greatestN = value < Number.POSITIVE_INFINITY ? value : this.#greatestN;
   }
+}
+
+/** Not kept beside the trace: a number in a member is a new object each time it is set. */
+function latestReading(trace: Trace): number | undefined {
+  for (let i = trace.length - 1; i >= 0 && i > trace.length - 64; i -= 1) {
+    const v = trace.values[i]!;
+    if (Number.isFinite(v)) return v;
+  }
+  return undefined;
 }

@@ -9,6 +9,8 @@ export class Excursion {
   onset = 0;
   /** Indication it starts from: the rest, or what an unreleased clamping left. */
   baseN = 0;
+  /** At or under this the force is back at rest. */
+  returnN = 0;
   /** Readings in a row back in the band, under the fall, and risen again. */
   inside = 0;
   below = 0;
@@ -28,9 +30,10 @@ export class Excursion {
   foldedPeakN: number | undefined;
   foldedFlags = new Set<CycleFlag>();
 
-  begin(onset: number, baseN: number): void {
+  begin(onset: number, baseN: number, returnN: number): void {
     this.onset = onset;
     this.baseN = baseN;
+    this.returnN = returnN;
     this.inside = 0;
     this.below = 0;
     this.overloaded = false;

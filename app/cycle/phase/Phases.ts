@@ -6,11 +6,12 @@ import { traceLimit } from "./Trace.ts";
 /** Where the force stands, reading after reading. The reading is in the trace already when `take` hears of it. */
 export class Phases extends PhaseGround {
   #rested = false; // a rest lies before the stretch in work
-  take(value: number): void {
-    if (this.phase === UP) this.#up(value);
-    else if (this.phase === REST) this.#rest(value);
-    else if (this.phase === FALL) this.#fall(value);
-    else if (this.phase === SINK) this.#sink(value);
+  /** The latest reading of the trace. Functions fetch it themselves: a number handed over would be boxed each time. */
+  take(): void {
+    if (this.phase === UP) this.#up();
+    else if (this.phase === REST) this.#rest();
+    else if (this.phase === FALL) this.#fall();
+    else if (this.phase === SINK) this.#sink();
     else this.#seek();
   }
 
@@ -22,7 +23,7 @@ export class Phases extends PhaseGround {
     else if (this.phase === REST) this.filer.complete(this.band.strained);
     this.filer.desk.release(undefined, false);
     this.trace.dropHead(this.trace.length);
-    this.out.begin(0, 0);
+    this.out.begin(0, 0, 0);
     this.phase = SEEK;
     this.initial = true;
   }
@@ -42,11 +43,12 @@ export class Phases extends PhaseGround {
     out.blockFrom = trace.length;
   }
 
-  #rest(value: number): void {
+  #rest(): void {
+    const value = this.trace.values[this.trace.length - 1]!;
     const { band } = this;
-    if (value > band.highN) this.#beginUp(this.trace.length - 1, true, value);
+    if (value > band.highN) this.#beginUp(this.trace.length - 1);
     else if (value < band.lowN) {
-      this.out.begin(this.trace.length - 1, band.centreN);
+      this.out.begin(this.trace.length - 1, band.centreN, band.highN);
       this.phase = SINK;
     } else {
       band.due -= 1;
@@ -54,19 +56,20 @@ export class Phases extends PhaseGround {
     }
   }
 
-  #beginUp(onset: number, rested: boolean, value: number): void {
-    this.out.begin(onset, this.band.centreN);
-    this.#rested = rested;
+  #beginUp(onset: number): void {
+    this.out.begin(onset, this.band.centreN, this.band.highN);
+    this.#rested = true;
     this.phase = UP;
-    this.#up(value);
+    this.#up();
   }
 
-  #up(value: number): void {
+  #up(): void {
+    const value = this.trace.values[this.trace.length - 1]!;
     const { out, pace } = this;
-    if (value <= this.#returnN) {
+    if (value <= out.returnN) {
       out.inside += 1;
       if (out.inside >= pace.stay) {
-        this.#close(this.#returnN - this.band.halfWidthN);
+        this.#close(out.returnN - this.band.halfWidthN);
         return;
       }
     } else if (!Number.isNaN(value)) out.inside = 0;
@@ -82,16 +85,18 @@ export class Phases extends PhaseGround {
     if (out.blockDone(this.trace, pace)) this.#endBlock();
   }
 
-  /** Back at rest. A clamping out of a strained rest comes back to the zero or to a level yet to be seen. */
-  get #returnN(): number {
-    const { band, out } = this;
-    return band.strained && out.fallN > Number.NEGATIVE_INFINITY ? band.trueN + band.halfWidthN : band.highN;
+  /** At or under this a clamping has come back to the true zero. */
+  get #homeN(): number {
+    const { band } = this;
+    return band.strained ? band.trueN + band.halfWidthN : band.highN;
   }
 
   #endBlock(): void {
     const { out, trace, band } = this;
     const leastN = this.filer.leastN;
     out.endBlock(trace, band.trueN, leastN);
+    // A clamping out of a strained rest comes back to the zero, or to a level yet to be seen.
+    if (band.strained && out.fallN > Number.NEGATIVE_INFINITY) out.returnN = this.#homeN;
     // Too little for a clamping for too long: the zero has moved.
     if (out.topN - band.trueN < leastN && !out.overloaded && this.#isTired()) {
       this.beginRest(this.levelNow(), band.strained);
@@ -111,12 +116,13 @@ export class Phases extends PhaseGround {
     return !(this.levelNow() - out.baseN > 1.2 * Math.max(before, 0));
   }
 
-  #fall(value: number): void {
+  #fall(): void {
+    const value = this.trace.values[this.trace.length - 1]!;
     const { out, trace } = this;
-    if (value <= this.#returnN) {
+    if (value <= out.returnN) {
       out.inside += 1;
       if (out.inside >= this.pace.stay) {
-        this.#close(this.#returnN - this.band.halfWidthN);
+        this.#close(out.returnN - this.band.halfWidthN);
         return;
       }
     } else if (!Number.isNaN(value)) out.inside = 0;
@@ -156,7 +162,7 @@ export class Phases extends PhaseGround {
     this.initial = false;
     band.from = 0;
     this.#rested = false;
-    out.begin(0, out.leastN);
+    out.begin(0, out.leastN, this.#homeN);
   }
 
   /** The stretch in work has come down to `level`. */
@@ -175,7 +181,8 @@ export class Phases extends PhaseGround {
     this.settleAt(level);
   }
 
-  #sink(value: number): void {
+  #sink(): void {
+    const value = this.trace.values[this.trace.length - 1]!;
     const { out, band, trace } = this;
     if (Number.isNaN(value)) return;
     out.noteLow(value, trace.length - 1);
@@ -187,7 +194,7 @@ export class Phases extends PhaseGround {
     const rise = Math.max(0.3 * (band.centreN - out.leastN), this.filer.leastN);
     out.risen = value > out.leastN + rise && value < band.lowN ? out.risen + 1 : 0;
     if (out.risen >= this.pace.stay) this.#riseFromSink();
-    else if (value > band.highN) this.#beginUp(trace.length - 1, true, value);
+    else if (value > band.highN) this.#beginUp(trace.length - 1);
     else if (out.blockDone(trace, this.pace)) this.#lookForFloor();
   }
 
@@ -207,6 +214,7 @@ export class Phases extends PhaseGround {
     band.trueN = Math.min(band.trueN, low);
     this.#riseFromLow();
     band.begin(this.trace, 0, low, low - band.trueN > this.residualN, this.pace);
+    out.returnN = this.#homeN;
     this.phase = UP;
   }
 
@@ -217,7 +225,7 @@ export class Phases extends PhaseGround {
     const topN = band.centreN;
     const { leastAt } = out;
     band.trueN = level;
-    out.begin(0, level);
+    out.begin(0, level, level + band.halfWidthN);
     out.topN = topN;
     out.leastAt = leastAt;
     out.leastN = level;

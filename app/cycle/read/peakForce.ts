@@ -78,24 +78,33 @@ function parabolaTop(w: Float64Array, at: number, side: number): number | undefi
   return Math.abs(top) > side ? undefined : w[at]! + base - (slope * slope) / (4 * bend);
 }
 
+/** Greatest mean of `length` readings in a row, moved by a quarter of it at a time. */
 function greatestRun(g: Ground): Peak | undefined {
-  const length = Math.min(33, readingsIn(g.trace, 0.02, 9), Math.max(3, (g.end - g.onset) >> 2));
-  let sum = 0;
-  let n = 0;
-  let best: Peak | undefined;
-  for (let i = g.onset; i < g.end; i += 1) {
-    const v = g.w[i]!;
-    if (!Number.isNaN(v)) {
+  const { w, onset, end } = g;
+  const quarter = Math.max(1, Math.min(33, readingsIn(g.trace, 0.02, 9), (end - onset) >> 2) >> 2);
+  // Sums and counts of the last four quarters.
+  const sums = [0, 0, 0, 0];
+  const counts = [0, 0, 0, 0];
+  let top = Number.NEGATIVE_INFINITY;
+  let at = -1;
+  for (let from = onset, k = 0; from < end; from += quarter, k += 1) {
+    let sum = 0;
+    let n = 0;
+    const to = Math.min(from + quarter, end);
+    for (let i = from; i < to; i += 1) {
+      const v = w[i]!;
+      if (Number.isNaN(v)) continue;
       sum += v;
       n += 1;
     }
-    const gone = i - length >= g.onset ? g.w[i - length]! : Number.NaN;
-    if (!Number.isNaN(gone)) {
-      sum -= gone;
-      n -= 1;
-    }
-    if (i - g.onset + 1 < length || n < length / 2) continue;
-    if (best === undefined || sum / n > best.indication) best = { indication: sum / n, index: i - (length >> 1) };
+    sums[k & 3] = sum;
+    counts[k & 3] = n;
+    const readings = counts[0]! + counts[1]! + counts[2]! + counts[3]!;
+    if (k < 3 || readings < 2 * quarter) continue;
+    const mean = (sums[0]! + sums[1]! + sums[2]! + sums[3]!) / readings;
+    if (mean <= top) continue;
+    top = mean;
+    at = from - quarter;
   }
-  return best;
+  return at < 0 ? undefined : { indication: top, index: at };
 }

@@ -135,7 +135,8 @@ export function noiseOverSteps(values: Float64Array, sigmaN: number, stepN: numb
   if (!(stepN > 0)) return sigmaN;
   let least = Number.POSITIVE_INFINITY;
   let most = Number.NEGATIVE_INFINITY;
-  for (const v of values) {
+  for (let i = 0; i < values.length; i += 1) {
+    const v = values[i]!;
     if (v < least) least = v;
     if (v > most) most = v;
   }

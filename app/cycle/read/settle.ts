@@ -5,6 +5,8 @@ import type { Ground } from "./Ground.ts";
 import type { HoldBounds } from "./holdBounds.ts";
 import { ringEnd } from "./ringPeriod.ts";
 import { type Line, lineFit, noiseOverSteps, residualsOf, roundingOfMedian, scatterOf } from "./scatter.ts";
+import { enough, secondsOf, settledIsHidden, settledStretch } from "./settledWindow.ts";
+import { logOf, type WindowReadings, windowReadings } from "./windowReadings.ts";
 
 export type Settled = {
   readonly indication: number;
@@ -20,9 +22,6 @@ export type Settled = {
   readonly short: boolean;
 };
 
-const windowFromS = 1;
-const windowToS = 3;
-const enough = 8;
 /** Share of the creep by which its middle may lie off the line in log time. */
 const bend = 0.002;
 
@@ -43,77 +42,22 @@ export function settle(
   slips: boolean,
   restNoise: readonly Float64Array[],
 ): Settled | undefined {
-  if (hidden(g, hold)) return undefined;
+  if (settledIsHidden(g, hold)) return undefined;
   const { from, to, short } = settledStretch(g, hold);
-  const x = new Float64Array(Math.max(0, to - from + 1));
-  const y = new Float64Array(x.length);
-  let n = 0;
-  for (let i = from; i <= to; i += 1) {
-    const v = g.w[i]!;
-    if (Number.isNaN(v)) continue;
-    x[n] = i;
-    y[n] = v;
-    n += 1;
-  }
-  if (n === 0) return undefined;
-  return figures(g, hold, x.subarray(0, n), y.subarray(0, n), slips, restNoise, short);
-}
-
-/** Overload in a fifth of the readings from the arrival to the window's end: what the others show is chance. */
-function hidden(g: Ground, { arrival, holdEnd }: HoldBounds): boolean {
-  if (g.over === undefined) return false;
-  const to = g.trace.timed ? Math.min(holdEnd + 1, g.trace.indexAfter(arrival, windowToS)) : holdEnd + 1;
-  const from =
-    g.trace.timed && to > g.trace.indexAfter(arrival, windowFromS) + enough
-      ? g.trace.indexAfter(arrival, windowFromS)
-      : arrival;
-  let over = 0;
-  for (let i = from; i < to; i += 1) over += g.over[i]!;
-  return over > 0.2 * (to - from);
-}
-
-function settledStretch(g: Ground, hold: HoldBounds): { from: number; to: number; short: boolean } {
-  const { arrival, holdEnd } = hold;
-  if (!g.trace.timed) return { from: arrival + Math.floor((holdEnd - arrival) / 3), to: holdEnd, short: false };
-  // The force arrived so much before (after) the reading that showed it.
-  const earlyS = secondsOf(g, hold.before);
-  const from = g.trace.indexAfter(arrival, windowFromS - earlyS);
-  const past = g.trace.indexAfter(arrival, windowToS - earlyS);
-  const lasts = past <= holdEnd;
-  const to = lasts ? lastAtOrBefore(g, past, arrival, earlyS) : holdEnd;
-  if (count(g, from, to) >= (lasts ? 3 : enough)) return { from, to, short: false };
-  let start = arrival + Math.ceil((holdEnd - arrival) / 2);
-  while (start > arrival && count(g, start, holdEnd) < enough) start -= 1;
-  return { from: start, to: holdEnd, short: true };
-}
-
-/** `past` itself when it stands just at 3 s, else the one before. */
-function lastAtOrBefore(g: Ground, past: number, arrival: number, earlyS: number): number {
-  return g.trace.secondsBetween(arrival, past) <= windowToS - earlyS + 1e-6 ? past : past - 1;
-}
-
-function secondsOf(g: Ground, readings: number): number {
-  return g.trace.rateHz === undefined ? 0 : readings / g.trace.rateHz;
-}
-
-function count(g: Ground, from: number, to: number): number {
-  let n = 0;
-  for (let i = from; i <= to; i += 1) if (!Number.isNaN(g.w[i]!)) n += 1;
-  return n;
+  const readings = windowReadings(g, hold, from, to);
+  return readings === undefined ? undefined : figures(g, hold, readings, slips, restNoise, short);
 }
 
 function figures(
   g: Ground,
   hold: HoldBounds,
-  x: Float64Array,
-  y: Float64Array,
+  { x, y, seconds }: WindowReadings,
   slips: boolean,
   restNoise: readonly Float64Array[],
   short: boolean,
 ): Settled {
   const n = y.length;
-  const seconds = secondsSince(g, hold, x);
-  const logTime = seconds?.map(Math.log) ?? x;
+  const logTime = seconds === undefined ? x : logOf(seconds);
   const trend = lineFit(logTime, y);
   const residuals = residualsOf(logTime, y, trend, n >= enough);
   const scatter = scatterOf(residuals, restNoise);
@@ -147,20 +91,6 @@ function effective(independent: number, noise: number, own: number): number {
 /** A ring that reaches into the window is no creep. */
 function stillRings(g: Ground, hold: HoldBounds, from: number): boolean {
   return ringEnd(g, hold.arrival, from, hold.levelN, 0.002) >= from;
-}
-
-/** Seconds since the arrival; undefined when times are unknown, or too few to tell a trend. */
-function secondsSince(g: Ground, hold: HoldBounds, x: Float64Array): Float64Array | undefined {
-  if (!g.trace.timed || x.length < 3) return undefined;
-  const early = secondsOf(g, hold.before);
-  const seconds = new Float64Array(x.length);
-  for (let i = 0; i < x.length; i += 1) seconds[i] = early + sinceArrival(g, hold.arrival, x[i]!);
-  return seconds[0]! > 0 ? seconds : undefined;
-}
-
-/** The window lies before anything that was folded away. */
-function sinceArrival({ trace }: Ground, arrival: number, index: number): number {
-  return trace.times === undefined ? (index - arrival) / trace.rateHz! : trace.times[index]! - trace.times[arrival]!;
 }
 
 const lineAt = (line: Line, x: number) => line.meanY + line.slope * (x - line.meanX);

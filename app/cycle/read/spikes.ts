@@ -12,15 +12,15 @@ import { median } from "../../numerics/median.ts";
 export function findSpikes(w: Float64Array, from: number, to: number, sigmaN: number, stepN: number): number[] {
   const least = Math.max(8 * sigmaN, 2.5 * stepN);
   const found: number[] = [];
-  let before = w[Math.max(from, 1) - 1]!;
-  let v = w[Math.max(from, 1)]!;
-  for (let i = Math.max(from, 1); i < to; i += 1) {
+  const end = Math.min(to, w.length - 1); // no read past the end: it would make every number here an object
+  for (let i = Math.max(from, 1); i < end; i += 1) {
+    const before = w[i - 1]!;
+    const v = w[i]!;
     const after = w[i + 1]!;
     // Nearly every reading leaves here; those with a neighbour missing go on to the careful look.
     const near = Math.abs(v - before) < least || Math.abs(v - after) < least;
-    if (!near && standsAlone(w, i, least)) found.push(i);
-    before = v;
-    v = after;
+    const between = v > before ? after > v : after < v;
+    if (!near && !between && standsAlone(w, i, least)) found.push(i);
   }
   return found;
 }

@@ -7,7 +7,7 @@ const scratch = new Float64Array(129);
 const second = new Float64Array(129);
 
 /** Readings that show a level well enough. */
-const forLevel = 33;
+const forLevel = 17;
 
 /** Copies at most `most` evenly spaced readings of [from, to) and returns how many there were. */
 function sample(values: Float64Array, from: number, to: number, most: number): number {
@@ -20,7 +20,7 @@ function sample(values: Float64Array, from: number, to: number, most: number): n
   return n;
 }
 
-/** Median of the readings in [from, to), taken from at most 33 of them; NaN when there is none. */
+/** Median of the readings in [from, to), taken from at most 17 of them; NaN when there is none. */
 export function stretchMedian(values: Float64Array, from: number, to: number): number {
   const n = sample(values, from, to, forLevel);
   return n === 0 ? Number.NaN : medianInPlace(scratch, n);
