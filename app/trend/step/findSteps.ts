@@ -1,5 +1,6 @@
 import { studentCdf } from "../../numerics/studentCdf.ts";
-import { scanSteps } from "./scanSteps.ts";
+import { type StepScan, scanSteps } from "./scanSteps.ts";
+import { scanTwoSteps } from "./scanTwoSteps.ts";
 import { sizeStep } from "./sizeStep.ts";
 import { stepMemory } from "./stepMemory.ts";
 
@@ -51,15 +52,33 @@ const SURELY = 10; // and by this to cut the history
 
 function cutsIn(x: Float64Array, y: Float64Array, from: number, to: number, memory: number): Cut[] {
   if (to - from < 2 * SIDE) return [];
-  const cut = cutOf(x.subarray(from, to), y.subarray(from, to), memory);
-  if (cut === undefined) return [];
-  const here = { ...cut, at: from + cut.at };
-  if (!cut.clear) return [here];
-  return [here, ...cutsIn(x, y, from, here.at, memory), ...cutsIn(x, y, here.at, to, memory)];
+  const found = cutsOf(x.subarray(from, to), y.subarray(from, to), memory).map((c) => ({ ...c, at: from + c.at }));
+  if (!found.some((c) => c.clear)) return found;
+  const edges = [from, ...found.map((c) => c.at), to];
+  return [
+    ...found,
+    ...found.flatMap((_, k) => cutsIn(x, y, edges[k]!, edges[k + 1]!, memory)),
+    ...cutsIn(x, y, edges.at(-2)!, to, memory),
+  ];
 }
 
-function cutOf(x: Float64Array, y: Float64Array, memory: number): Cut | undefined {
+/** One step; or two the same way, which a line takes for a slope, where they beat the line as a clear step would. */
+function cutsOf(x: Float64Array, y: Float64Array, memory: number): Cut[] {
   const scan = scanSteps(x, y, SIDE);
+  const one = cutOf(scan, memory);
+  if (one?.clear === true) return [one];
+  const two = scanTwoSteps(y, SIDE);
+  if (two === undefined || !((scan.n * Math.log(scan.line / two.rest)) / memory > 2 * SURELY))
+    return one === undefined ? [] : [one];
+  const p = (without: number) => chance(without, two.rest, scan.n - 3, scan.places, memory);
+  const both = [
+    { at: two.first, p: p(two.withoutFirst), clear: true },
+    { at: two.second, p: p(two.withoutSecond), clear: true },
+  ];
+  return both.every((c) => c.p < RARE) ? both : one === undefined ? [] : [one];
+}
+
+function cutOf(scan: StepScan, memory: number): Cut | undefined {
   const { n, places } = scan;
   const onLine = chance(scan.line, scan.stepOnLine.rest, n - 3, places, memory);
   if (onLine < RARE) return { at: scan.stepOnLine.at, p: onLine, clear: true };

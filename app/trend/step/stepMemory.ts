@@ -2,8 +2,8 @@ import { medianAbsoluteDeviation, normalPerMad } from "../../numerics/medianAbso
 
 /**
  * By what factor the variance of a mean grows because neighbouring values remember one another, judged without
- * taking steps for memory: from the lag-1 autocorrelation of the differences of neighbours, each cut off at two and a half
- * robust standard deviations so that a step is one wild difference and no more. For independent values
+ * taking steps for memory: from the lag-1 autocorrelation of the differences of neighbours, those beyond three robust
+ * standard deviations left out: a step is one wild difference and no more. For independent values
  * that autocorrelation is -1/2, for values of memory r it is (r - 1)/2.
  * @param values  in the order they came
  * @returns  (1 + r)/(1 - r) where r is above 0 at 5 %, one-sided; else 1, in fewer than twelve values too
@@ -15,11 +15,11 @@ export function stepMemory(values: Float64Array): number {
   if (n < 12) return 1;
   const steps = new Float64Array(n - 1);
   for (let i = 0; i < steps.length; i += 1) steps[i] = values[i + 1]! - values[i]!;
-  const most = 2.5 * normalPerMad * medianAbsoluteDeviation(steps);
+  const most = 3 * normalPerMad * medianAbsoluteDeviation(steps);
   if (!(most > 0)) return 1;
   let sum = 0;
   for (let i = 0; i < steps.length; i += 1) {
-    steps[i] = Math.max(-most, Math.min(most, steps[i]!));
+    if (Math.abs(steps[i]!) > most) steps[i] = 0;
     sum += steps[i]!;
   }
   const r = 1 + 2 * lagOne(steps, sum / steps.length);

@@ -47,6 +47,16 @@ describe("findSteps", () => {
     for (const step of steps) expect(step.low! < step.size && step.size < step.high!).toBe(true);
   });
 
+  it("is not led to see two steps in a plain slope of any steepness: once in fifty at most", () => {
+    const normal = seededNormal(24);
+    let led = 0;
+    for (let run = 0; run < 400; run += 1) {
+      const y = series(24, (i) => ((run % 8) / 4) * i + normal());
+      if (findSteps(indices(24), y).filter((s) => s.clear).length > 1) led += 1;
+    }
+    expect(led).toBeLessThanOrEqual(8);
+  });
+
   it("does not care for the origin and the scale of x and y", () => {
     const y = Float64Array.from(river!.inputs.values);
     const moved = findSteps(

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { scanSteps } from "../../../../app/trend/step/scanSteps.ts";
+import { scanTwoSteps } from "../../../../app/trend/step/scanTwoSteps.ts";
 import { sizeStep } from "../../../../app/trend/step/sizeStep.ts";
 
 const x = Float64Array.from({ length: 12 }, (_, i) => i);
@@ -32,6 +33,31 @@ describe("scanSteps", () => {
     expect(scan.step.rest).toBeCloseTo(Math.min(...rests(false)), 10);
     expect(scan.stepOnLine.rest).toBeCloseTo(Math.min(...rests(true)), 10);
     expect(scan.places).toBe(7);
+  });
+});
+
+describe("scanTwoSteps", () => {
+  it("leaves what trying every pair of places leaves", () => {
+    const y = Float64Array.of(4, 7, 1, 8, 2, 8, 1, 8, 2, 8, 4, 5);
+    const squares = (side: Float64Array) => {
+      const mean = side.reduce((sum, v) => sum + v, 0) / side.length;
+      return side.reduce((sum, v) => sum + (v - mean) ** 2, 0);
+    };
+    const rests: number[] = [];
+    for (let a = 3; a <= 6; a += 1) {
+      for (let b = a + 3; b <= 9; b += 1) {
+        rests.push(squares(y.subarray(0, a)) + squares(y.subarray(a, b)) + squares(y.subarray(b)));
+      }
+    }
+    const got = scanTwoSteps(y, 3)!;
+    expect(got.rest).toBeCloseTo(Math.min(...rests), 10);
+    expect(got.withoutFirst).toBeCloseTo(squares(y.subarray(0, got.second)) + squares(y.subarray(got.second)), 10);
+    expect(got.withoutSecond).toBeCloseTo(squares(y.subarray(0, got.first)) + squares(y.subarray(got.first)), 10);
+  });
+
+  it("is not tried on too few values or far too many", () => {
+    expect(scanTwoSteps(new Float64Array(8), 3)).toBeUndefined();
+    expect(scanTwoSteps(new Float64Array(401), 3)).toBeUndefined();
   });
 });
 
