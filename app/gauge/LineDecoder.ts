@@ -1,15 +1,15 @@
-import type { ForceUnit } from "../quantity/forceUnits.ts";
-import { type LineCounts, noCounts } from "./LineCounts.ts";
+import type { LineCounts } from "./LineCounts.ts";
 import { type LineOutcome, LineReader } from "./LineReader.ts";
 import { type LineReceiver, LineSplitter, lineEnds } from "./LineSplitter.ts";
-import { hasHighBit, strayEnds } from "./lineFaults.ts";
-import type { LinePattern, WordMeaning } from "./linePattern.ts";
+import { hasHighBit, partsOf } from "./lineFaults.ts";
+import type { LinePattern } from "./linePattern.ts";
 import { type LineProofs, lineProofs } from "./lineProofs.ts";
 import { needsUnit } from "./needsUnit.ts";
 import { ParityStripper } from "./ParityStripper.ts";
-import type { ReadingSink, RejectReason } from "./ReadingSink.ts";
+import type { ReadingSink } from "./ReadingSink.ts";
+import { SinkWriter } from "./SinkWriter.ts";
 import { shownLine } from "./shownLine.ts";
-import { type WholeLineMeaning, WholeLines } from "./WholeLines.ts";
+import { WholeLines } from "./WholeLines.ts";
 
 export type { LineCounts } from "./LineCounts.ts";
 
@@ -21,23 +21,18 @@ const maxLineLength = 480;
  * On the way of a good line no string and no object is made.
  */
 export class LineDecoder implements LineReceiver {
-  readonly counts: LineCounts = noCounts();
+  readonly #out = new SinkWriter();
   readonly #splitter: LineSplitter;
   readonly #readers: readonly LineReader[]; // one a form; the first that reads a line has it
   #reader: LineReader; // the one that read the line in work
   readonly #parity: ParityStripper | undefined;
   readonly #whole: WholeLines;
   readonly #proofs: LineProofs;
-  #sink: ReadingSink = silence;
   #joining = false; // the next line may lack its beginning
   #ending = false; // the line has no end, because the file has
   #bytes: Uint8Array = new Uint8Array(0); // the line in work
   #from = 0;
   #to = 0;
-  #unit: ForceUnit | undefined;
-  #notice: WordMeaning = "other";
-  #resolutionN: number | undefined;
-  #scale = Number.NaN; // of the latest reading: its unit and decimals
   #usualLength = 0; // a chunk's rest shorter than the last line holds no whole one: it is not tried
 
   /** @throws RangeError  the pattern's numbers come bare and it does not say in which unit */
@@ -47,14 +42,19 @@ export class LineDecoder implements LineReceiver {
     this.#splitter = new LineSplitter(maxLineLength, lineEnds[pattern.terminator], pattern.fill);
     this.#readers = [pattern.fields, ...pattern.others.map((o) => o.fields)].map((f) => new LineReader(f, pattern));
     this.#reader = this.#readers[0]!;
-    this.#parity = pattern.parity === "none" ? undefined : new ParityStripper(pattern.parity);
+    this.#parity =
+      pattern.parity === "none" ? undefined : new ParityStripper(pattern.parity, pattern.terminator === "CRLF");
     this.#whole = new WholeLines(pattern.lines);
     this.#proofs = lineProofs(pattern);
   }
 
+  get counts(): LineCounts {
+    return this.#out.counts;
+  }
+
   /** One step of the last digit of the latest reading, newtons; undefined before the first. */
   get resolutionN(): number | undefined {
-    return this.#resolutionN;
+    return this.#out.resolutionN;
   }
 
   /** The figure of the latest reading as the gauge wrote it, in its unit; 0 for an overload without a figure. */
@@ -70,12 +70,17 @@ export class LineDecoder implements LineReceiver {
     return shownLine(this.#bytes, this.#from, this.#to);
   }
 
+  /** The same line in its bytes, without parity; a copy. */
+  get rawBytes(): Uint8Array {
+    return this.#bytes.slice(this.#from, this.#to);
+  }
+
   /** Takes the next chunk and hands on what it completes. */
   push(chunk: Uint8Array, sink: ReadingSink): void {
-    this.#sink = sink;
+    this.#out.sink = sink;
     if (this.#parity === undefined) this.#take(chunk);
     else this.#parity.strip(chunk, (clean) => this.#take(clean));
-    this.#sink = silence;
+    this.#out.rest();
   }
 
   /**
@@ -93,12 +98,12 @@ export class LineDecoder implements LineReceiver {
         const next = at < 0 ? -1 : splitter.behindEnd(chunk, at);
         if (next >= 0 && at - from <= maxLineLength && reader.judge() === 0) {
           this.#reader = reader;
-          this.counts.lines += 1;
+          this.#out.counts.lines += 1;
           this.#usualLength = next - from;
           this.#bytes = chunk;
           this.#from = from;
           this.#to = at;
-          this.#emit();
+          this.#out.reading(this.#reader);
           from = next;
           continue;
         }
@@ -112,12 +117,12 @@ export class LineDecoder implements LineReceiver {
    * whole (a unit, a word, a fixed width or a checksum stands last); else it is neither reading nor rejected.
    */
   end(sink: ReadingSink): void {
-    this.#sink = sink;
+    this.#out.sink = sink;
     this.#ending = true;
     if (this.#proofs.end) this.#splitter.end(this);
     else this.#splitter.forget();
     this.#ending = false;
-    this.#sink = silence;
+    this.#out.rest();
   }
 
   /**
@@ -130,10 +135,10 @@ export class LineDecoder implements LineReceiver {
   }
 
   overlong(): void {
-    this.counts.lines += 1;
+    this.#out.counts.lines += 1;
     this.#joining = false;
     this.#to = this.#from;
-    this.#reject("tooLong");
+    this.#out.rejected("tooLong");
   }
 
   line(bytes: Uint8Array, from: number, to: number): void {
@@ -149,9 +154,9 @@ export class LineDecoder implements LineReceiver {
     }
     const outcome = this.#read(bytes, from, end);
     if (outcome === "reading") {
-      this.counts.lines += 1;
+      this.#out.counts.lines += 1;
       this.#usualLength = end - from;
-      this.#emit();
+      this.#out.reading(this.#reader);
     } else this.#otherwise(bytes, from, end, outcome);
   }
 
@@ -169,82 +174,51 @@ export class LineDecoder implements LineReceiver {
     return refusal;
   }
 
-  #emit(): void {
-    const reader = this.#reader;
-    this.counts.readings += 1;
-    if (reader.scale !== this.#scale && reader.hasForce) this.#newScale();
-    if (reader.notice !== "other") this.#tell(reader.notice);
-    this.#sink.reading(reader.forceN, reader.state, reader.stampS);
-  }
-
-  #newScale(): void {
-    const reader = this.#reader;
-    this.#scale = reader.scale;
-    this.#resolutionN = reader.resolutionN;
-    if (reader.unit === this.#unit) return;
-    this.#unit = reader.unit;
-    this.#sink.unit?.(reader.unit);
-  }
-
   /** What is no reading at first sight. Good lines never come here, so it may look twice. */
   #otherwise(bytes: Uint8Array, from: number, to: number, outcome: LineOutcome): void {
     const means = outcome === "aside" ? "status" : this.#whole.find(bytes, from, to);
     if (this.#ending && means === undefined) return;
-    this.counts.lines += 1;
-    if (outcome === "aside" && this.#reader.notice !== "other") this.#tell(this.#reader.notice);
-    if (means !== undefined) this.#aside(means);
-    else if (!this.#readParts(bytes, from, to)) this.#rejectOrRestart(bytes, from, to, outcome as RejectReason);
+    this.#out.counts.lines += 1;
+    if (outcome === "aside" && this.#reader.notice !== "other") this.#out.notice(this.#reader.notice);
+    if (means !== undefined) this.#out.aside(means);
+    else if (!this.#readParts(bytes, from, to)) {
+      this.#refuse(bytes, from, to, outcome);
+      this.#restart(bytes, from, to);
+    }
   }
 
-  /** A lost CR or LF runs two lines together. They are read when every part is a whole line, else none is. */
+  /**
+   * A lost or altered CR or LF runs two lines together. Where the pattern proves lines whole at both ends, each part is
+   * taken for what it is; but when none is a reading, the stray line end is itself the damage, and the line was one.
+   */
   #readParts(bytes: Uint8Array, from: number, to: number): boolean {
-    const ends = strayEnds(bytes, from, to);
-    if (ends.length === 0 || !this.#proofs.beginning || !this.#proofs.end) return false;
-    const reads = (i: number) =>
-      this.#reader.read(bytes, i === 0 ? from : ends[i - 1]! + 1, ends[i] ?? to) === "reading";
-    for (let i = 0; i <= ends.length; i += 1) if (!reads(i)) return false;
-    for (let i = 0; i <= ends.length; i += 1) {
-      reads(i);
-      this.#emit();
-    }
-    this.counts.lines += ends.length;
+    if (!this.#proofs.beginning || !this.#proofs.end) return false;
+    const parts = partsOf(bytes, from, to);
+    if (parts.length < 2) return false;
+    const outcomes = parts.map((part) => this.#read(bytes, part.from, part.to));
+    if (!outcomes.includes("reading")) return false;
+    this.#out.counts.lines += parts.length - 1;
+    parts.forEach((part, i) => {
+      this.#from = part.from;
+      this.#to = part.to;
+      if (outcomes[i] !== "reading") this.#refuse(bytes, part.from, part.to, outcomes[i]!);
+      else if (this.#read(bytes, part.from, part.to) === "reading") this.#out.reading(this.#reader);
+    });
     return true;
   }
 
+  #refuse(bytes: Uint8Array, from: number, to: number, outcome: LineOutcome): void {
+    const reason = outcome === "reading" || outcome === "aside" ? "frame" : outcome;
+    this.#out.rejected(hasHighBit(bytes, from, to) ? (this.#parity === undefined ? "notAscii" : "parity") : reason);
+  }
+
   /** A start byte inside a line begins the next one: the end of the first is lost. */
-  #rejectOrRestart(bytes: Uint8Array, from: number, to: number, reason: RejectReason): void {
-    this.#reject(hasHighBit(bytes, from, to) ? (this.#parity === undefined ? "notAscii" : "parity") : reason);
+  #restart(bytes: Uint8Array, from: number, to: number): void {
     if (this.#proofs.startByte < 0) return;
     const restart = bytes.subarray(from + 1, to).lastIndexOf(this.#proofs.startByte);
     if (restart >= 0 && restart + from + 2 < to) this.line(bytes, from + 1 + restart, to);
   }
-
-  #aside(means: WholeLineMeaning): void {
-    if (means === "overload") {
-      this.counts.readings += 1;
-      this.#sink.reading(0, "overload", Number.NaN);
-      return;
-    }
-    this.counts.asides += 1;
-    if (means === "lowBattery" || means === "underload") this.#tell(means);
-    this.#sink.aside?.(means === "echo" ? "echo" : "status");
-  }
-
-  #tell(means: WordMeaning): void {
-    if (means === this.#notice) return;
-    this.#notice = means;
-    if (means === "lowBattery" || means === "moving" || means === "stable" || means === "underload")
-      this.#sink.notice?.(means);
-  }
-
-  #reject(reason: RejectReason): void {
-    this.counts.rejected[reason] += 1;
-    this.#sink.rejected(reason);
-  }
 }
-
-/** Where calls go while no chunk is in work: nowhere. */
-const silence: ReadingSink = { reading() {}, rejected() {} };
 
 const LF = 0x0a;
 const CR = 0x0d;

@@ -12,8 +12,13 @@ export class ParityStripper {
   readonly #clean = new Uint8Array(8192); // twice the block, for broken line ends take two places
   static readonly #block = 4096;
 
-  constructor(parity: Parity) {
+  readonly #crlf: boolean;
+  #behindCr = false;
+
+  /** @param crlf  lines end in both CR and LF: a broken byte behind a CR was the LF */
+  constructor(parity: Parity, crlf = false) {
     this.#table = Uint8Array.from({ length: 256 }, (_, byte) => (fitsParity(byte, parity) ? byte & 0x7f : brokenByte));
+    this.#crlf = crlf;
   }
 
   /** Hands the stripped chunk on in blocks; they are lent until `emit` returns. */
@@ -24,7 +29,11 @@ export class ParityStripper {
       for (let i = from; i < to; i += 1) {
         const byte = this.#table[chunk[i]!]!;
         this.#clean[length++] = byte;
-        if (byte === brokenByte && endsLine(chunk[i]! & 0x7f)) this.#clean[length++] = chunk[i]! & 0x7f;
+        if (byte === brokenByte) {
+          const meant = this.#behindCr ? LF : chunk[i]! & 0x7f;
+          if (endsLine(meant)) this.#clean[length++] = meant;
+        }
+        this.#behindCr = this.#crlf && byte === CR;
       }
       emit(this.#clean.subarray(0, length));
     }
@@ -39,4 +48,7 @@ export function fitsParity(byte: number, parity: Parity): boolean {
   return ones % 2 === (parity === "even" ? 0 : 1);
 }
 
-const endsLine = (byte: number) => byte === 0x0a || byte === 0x0d || byte === 0x03;
+const LF = 0x0a;
+const CR = 0x0d;
+const ETX = 0x03;
+const endsLine = (byte: number) => byte === LF || byte === CR || byte === ETX;

@@ -5,6 +5,7 @@ import { decodeSample } from "./learn/decodeSample.ts";
 import { mainForm, trialOf } from "./learn/mainForm.ts";
 import { questionsOf } from "./learn/questions.ts";
 import { nothing, readSample } from "./learn/readSample.ts";
+import { withMissed } from "./learn/withMissed.ts";
 import type { LinePattern } from "./linePattern.ts";
 import type { ReadingState, RejectReason } from "./ReadingSink.ts";
 
@@ -68,9 +69,12 @@ const keepLines = 50_000;
 export function learnPattern(bytes: Uint8Array, hints: LearnHints = {}): LearnResult {
   const sample = readSample(bytes);
   if ("kind" in sample) return sample;
-  const main = mainForm(sample, hints);
+  const first = mainForm(sample, hints);
+  if ("kind" in first) return first;
+  const whole = withMissed(bytes, sample, addOthers(first, sample), first.form);
+  const main = whole === sample ? first : mainForm(whole, hints);
   if ("kind" in main) return main;
-  const pattern = addOthers(main.pattern, main, sample);
+  const pattern = addOthers(main, whole);
   const known = hints.unit !== undefined || unitOf(main.form.choice.unit)?.kind === "force";
   const { decoded, readings, asides, rejected } = decodeSample(
     bytes,

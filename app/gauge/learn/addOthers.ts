@@ -14,10 +14,10 @@ import { wholeLines } from "./wholeLines.ts";
 const lineLimit = 20_000;
 
 /** Completes the pattern by what its main form does not read but the gauge means. */
-export function addOthers(pattern: LinePattern, main: MainForm, sample: Sample): LinePattern {
+export function addOthers(main: MainForm, sample: Sample): LinePattern {
   const lines = sample.lines.slice(0, lineLimit);
   const split = tokenizer(main.context.mode);
-  let grown = pattern;
+  let grown = main.pattern;
   const residual = () => unread(lines, trialOf(grown, main.form));
   grown = withInstead(grown, rowsOf(residual(), split, main.ending), main);
   const good = new Set(main.cluster.rows.map((row) => (row.body + row.tail + main.ending.suffix).trim()));

@@ -53,7 +53,8 @@ export function textOf(bytes: Uint8Array): string {
   return text;
 }
 
-const whole = 192 * 1024;
+/** Samples up to this size are looked at line by line. */
+export const whole = 192 * 1024;
 
 /** The sample itself, or of a long one its first part and pieces spread over the rest, cut at line ends. */
 export function pickBytes(bytes: Uint8Array): Uint8Array[] {
