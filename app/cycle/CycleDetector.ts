@@ -41,7 +41,7 @@ export class CycleDetector {
   #stamping = false;
   #overloaded = false;
   #heldNow = false;
-  #sinceLive = Number.POSITIVE_INFINITY; // places since the last live reading, counted where held ones come
+  #sinceLive = 1 << 20; // places since the last live reading, counted where held ones come
 
   /** @throws RangeError  an option is given and not above 0 */
   constructor(options: DetectorOptions, emit: EmitCycle) {
@@ -71,6 +71,7 @@ export class CycleDetector {
     }
     const phases = this.#phases;
     phases.trace.append(forceN, at);
+    this.#sinceLive = 0;
     // The way of nearly every reading: at rest, inside the band.
     if (phases.phase === REST && forceN >= phases.band.lowN && forceN <= phases.band.highN) {
       phases.band.due -= 1;
@@ -79,7 +80,6 @@ export class CycleDetector {
     }
     this.#overloaded = false;
     this.#heldNow = false;
-    this.#sinceLive = 0;
     this.#take();
   }
 

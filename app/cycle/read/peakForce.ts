@@ -13,6 +13,8 @@ export type Peak = { readonly indication: number; readonly index: number };
 export function peakForce(g: Ground, levelN: number): Peak | undefined {
   const at = greatest(g.w, g.onset, g.end);
   if (at < 0) return undefined;
+  // What overload still let be seen is a lower bound: nothing is to be made of it.
+  if (g.over !== undefined) return { indication: g.w[at]!, index: at };
   const overshoot = g.w[at]! - levelN;
   if (overshoot > 6 * g.sigmaN + 2 * g.stepN) return crest(g.w, at, g.onset, g.end, overshoot);
   return greatestRun(g) ?? { indication: g.w[at]!, index: at };
@@ -46,9 +48,8 @@ function crest(w: Float64Array, at: number, from: number, to: number, overshoot:
     side += 1;
   const fitted = parabolaTop(w, at, side);
   if (fitted === undefined) return { indication: w[at]!, index: at };
-  // More than a twentieth of the overshoot cannot be lost between readings of a ring that is resolved: beyond, the
-  // shape is a corner, not a crest.
-  const gain = Math.min(fitted - w[at]!, 0.05 * overshoot);
+  // At sixteen readings a period a crest loses a fiftieth of the overshoot between them: beyond, the shape is a corner.
+  const gain = Math.min(fitted - w[at]!, 0.025 * overshoot);
   return { indication: side === 1 ? w[at]! + Math.max(0, gain) : w[at]! + gain, index: at };
 }
 
