@@ -2,10 +2,11 @@ import type { LearnView, LineView, LinkView } from "../../app/contract/linkViews
 import type { Output, Parsed } from "../../app/contract/methods.ts";
 import { AppError } from "../../app/contract/result.ts";
 import type { LiveView, ZeroView } from "../../app/contract/seriesViews.ts";
-import { learnPattern } from "../../app/gauge/learnPattern.ts";
+import { type LearnResult, learnPattern } from "../../app/gauge/learnPattern.ts";
 import { type LinePattern, linePatternSchema } from "../../app/gauge/linePattern.ts";
 import type { PushHub } from "../host/PushHub.ts";
 import { LinkError } from "../link/LinkProblem.ts";
+import { markSeries } from "../link/recover.ts";
 import { Session, type SessionDeps } from "../link/Session.ts";
 import type { SessionSettings } from "../link/SessionTypes.ts";
 import type { Log } from "../log.ts";
@@ -13,6 +14,7 @@ import { readGauge } from "../store/records/gauges.ts";
 import { readPattern } from "../store/records/patterns.ts";
 import type { Store } from "../store/Store.ts";
 import { encodeWaveform } from "../store/waveform.ts";
+import type { DraftState } from "./DraftState.ts";
 import { learnView, tailLines } from "./learnViews.ts";
 import { linkView, liveView, readingsBatch } from "./liveViews.ts";
 import { nominalRate } from "./nominalRate.ts";
@@ -36,6 +38,9 @@ export type BenchDeps = {
 /** After so long a gauge that sends has sent enough to be learned from. */
 const LISTEN_MS = 2_500;
 const ENOUGH_CONFIDENCE = 0.8;
+
+/** Shown for a pattern that was learned and has no name of its own yet. */
+const learnedName = "learned";
 
 /** The one gauge that is connected: opening, learning its lines, zero, and the stream of its cycles into the series in work. */
 export class Bench {
@@ -111,6 +116,16 @@ export class Bench {
     const live = session.live;
     series.follow(session.settings.sessionId, live?.cycleFromIndex ?? live?.places ?? 0);
     session.mark(series.state.seriesId, "began");
+  }
+
+  /** Notes in every spool the series was fed from that it is filed: what is kept for recovery may then go. */
+  noteFiled({ seriesId, sessions }: DraftState): void {
+    const { log, session } = this.#deps;
+    for (const { sessionId } of sessions) {
+      if (sessionId === this.#session?.settings.sessionId) this.#session.mark(seriesId, "filed");
+      else
+        markSeries(session.spoolFolder, sessionId, seriesId, "filed").catch((cause) => log.error("the spool", cause));
+    }
   }
 
   learn({ sample, answers }: Parsed<"link.learn">): LearnView {
@@ -220,7 +235,7 @@ export class Bench {
         seriesId: this.#series.state.seriesId,
       });
     }
-    this.#patternName = name;
+    this.#patternName = name ?? learnedName;
     this.#patternId = patternId;
     hub.say("link.changed", this.linkView());
   }
@@ -231,8 +246,8 @@ export class Bench {
     this.#cancelListening = this.#deps.session.clock.after(LISTEN_MS, () => {
       if (session === undefined || session !== this.#session || session.status().pattern !== undefined) return;
       const { bytes, durationS } = session.tail();
-      const learned = learnPattern(bytes, { durationS });
-      if (learned.kind !== "learned" || learned.confidence < ENOUGH_CONFIDENCE) {
+      const learned = this.#learnFrom(bytes, durationS);
+      if (learned?.kind !== "learned" || learned.confidence < ENOUGH_CONFIDENCE) {
         this.#listen();
         return;
       }
@@ -243,7 +258,19 @@ export class Bench {
       // The rate is no guess here: it was measured while listening.
       const proposed = Number(learned.undecided.find((q) => q.field === "rate")?.proposal);
       const rateHz = learned.pattern.rateHz ?? nominalRate(proposed);
-      this.#readWith({ ...learned.pattern, rateHz }, undefined, undefined).catch((cause) => this.#deps.log.error("learning", cause));
+      this.#readWith({ ...learned.pattern, rateHz }, undefined, undefined).catch((cause) =>
+        this.#deps.log.error("learning", cause),
+      );
     });
+  }
+
+  /** Noise at a wrong setting can be anything: what the learner stumbles on is no pattern, and must not end the program. */
+  #learnFrom(bytes: Uint8Array, durationS: number | undefined): LearnResult | undefined {
+    try {
+      return learnPattern(bytes, { durationS });
+    } catch (cause) {
+      this.#deps.log.error("learning", cause);
+      return undefined;
+    }
   }
 }

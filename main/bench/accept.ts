@@ -38,7 +38,7 @@ export function acceptor(deps: AcceptDeps): (input: Parsed<"series.accept">) => 
     underWay.set(input.seriesId, filing);
     const { row, again } = await filing;
     if (again || !first) return { row, again: true, draft: series.view };
-    bench.session?.mark(input.seriesId, "filed");
+    bench.noteFiled(series.state);
     const undoUntilMs = undo.filed(row.checkId);
     const draft = series.begin(series.state.tag);
     bench.followInto(series);

@@ -1,39 +1,23 @@
 import { AppError } from "../../app/contract/result.ts";
 import type { ZeroView } from "../../app/contract/seriesViews.ts";
+import type { ZeroRefusal } from "../../app/cycle/phase/steadyZero.ts";
 import type { Session } from "../link/Session.ts";
 
-/** A steady second is wanted. */
-const LEAST_REST_S = 1;
-
-/**
- * The zero as the rest in progress gives it. The detector takes every true rest as a zero by itself; this says which one
- * stands, and refuses with the reason when there is none to take.
- */
+/** Takes the last steady second as the zero; the spool notes it, so that a replay takes the same. */
 export function zeroNow(session: Session | undefined): ZeroView {
-  const live = session?.live;
-  if (session === undefined || live === undefined) {
+  const beforeN = session?.live?.zeroN;
+  const outcome = session?.takeZero();
+  if (outcome === undefined) {
     throw new AppError("refused", "No gauge is being read. Connect it first.", { key: "zero.noGauge" });
   }
-  if (live.word === "none") throw new AppError("refused", "No reading has come yet.", { key: "zero.noReading" });
-  if (live.word === "held") {
-    throw new AppError("refused", "This gauge shows its held maximum: clear it at the gauge itself.", {
-      key: "zero.held",
-    });
-  }
-  if (live.word !== "atRest") {
-    throw new AppError(
-      "refused",
-      "The gauge is loaded or the force moves. Release it, let it lie still for a second, and press again.",
-      { key: "zero.loaded" },
-    );
-  }
-  const rest = session.restNow;
-  if (rest === undefined || (rest.restedS !== undefined && rest.restedS < LEAST_REST_S)) {
-    throw new AppError(
-      "refused",
-      "The reading is not steady for a second yet. Let the gauge lie still and press again.",
-      { key: "zero.moving" },
-    );
-  }
-  return { beforeN: live.zeroN, afterN: rest.indicationN };
+  if (outcome.kind === "taken") return { beforeN, afterN: outcome.zeroN };
+  throw new AppError("refused", words[outcome.reason], { key: `zero.${outcome.reason}` });
 }
+
+const words: Readonly<Record<ZeroRefusal, string>> = {
+  noReadings: "There is not a second of readings yet. Let the gauge lie still and press again.",
+  moving: "The reading is not steady. Let the gauge lie still for a second and press again.",
+  loaded: "The gauge is loaded. Release it, let it lie still for a second, and press again.",
+  overload: "The gauge says overload. Take the load off it first, and have it proved before it is used again.",
+  held: "This gauge shows its held maximum: clear it at the gauge itself.",
+};
