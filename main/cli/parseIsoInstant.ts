@@ -12,8 +12,8 @@ export function parseIsoInstant(text: string): number | undefined {
   const [year, month, day, hour, minute, second] = parts.slice(1, 7).map((part) => Number(part ?? 0));
   const ms = Date.UTC(year!, month! - 1, day!, hour, minute, second) + Math.round(Number(`0.${parts[7] ?? 0}`) * 1000);
   const date = new Date(ms);
-  const held = date.getUTCMonth() === month! - 1 && (date.getUTCDate() === day! || hour === 24);
-  if (!held || hour! > 24 || minute! > 59 || second! > 59) return undefined;
+  const held = date.getUTCMonth() === month! - 1 && date.getUTCDate() === day!;
+  if (!held || hour! > 23 || minute! > 59 || second! > 59) return undefined;
   return ms - offsetMs(parts[8]);
 }
 
