@@ -15,7 +15,7 @@ function sample(values: Float64Array, from: number, to: number, most: number): n
   let n = 0;
   for (let i = from; i < to; i += stride) {
     const v = values[i]!;
-    if (v - v === 0) scratch[n++] = v; // finite; cheaper than Number.isFinite here
+    if (Number.isFinite(v)) scratch[n++] = v;
   }
   return n;
 }
@@ -60,9 +60,12 @@ export function stretchScale(values: Float64Array, from: number, to: number, ste
  */
 export function scatterOfSteps(values: Float64Array, from: number, to: number): number {
   let n = 0;
-  for (let i = Math.max(from + 1, to - second.length); i < to; i += 1) {
-    const d = values[i]! - values[i - 1]!;
-    if (d - d === 0) second[n++] = d;
+  let last = Number.NaN; // places without a reading may lie between neighbours
+  for (let i = Math.max(from, to - second.length); i < to; i += 1) {
+    const v = values[i]!;
+    if (!Number.isFinite(v)) continue;
+    if (!Number.isNaN(last)) second[n++] = v - last;
+    last = v;
   }
   if (n === 0) return 0;
   const middle = medianInPlace(second, n);
@@ -73,10 +76,14 @@ export function scatterOfSteps(values: Float64Array, from: number, to: number): 
 /** Least difference between neighbours in the last 65 readings of [from, to) that is no rounding; 0 when all are equal. */
 export function leastStep(values: Float64Array, from: number, to: number): number {
   let least = Number.POSITIVE_INFINITY;
-  for (let i = Math.max(from + 1, to - 64); i < to; i += 1) {
-    const size = Math.abs(values[i]! - values[i - 1]!);
+  let last = Number.NaN;
+  for (let i = Math.max(from, to - 65); i < to; i += 1) {
+    const v = values[i]!;
+    if (!Number.isFinite(v)) continue;
+    const size = Math.abs(v - last);
     // Figures that came through a unit's factor differ in their last bits.
-    if (size < least && size > 1e-9 * Math.abs(values[i]!)) least = size;
+    if (size < least && size > 1e-9 * Math.abs(v)) least = size;
+    last = v;
   }
   return Number.isFinite(least) ? least : 0;
 }

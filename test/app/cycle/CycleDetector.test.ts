@@ -226,7 +226,7 @@ describe("a slip", () => {
     const { cycles } = feed(lines);
     expect(cycles).toHaveLength(1);
     expect(cycles[0]!.flags).not.toContain("unstable");
-    near(cycles[0]!.settledFromS, 3.74, 0.04);
+    near(cycles[0]!.settledFromS, 3.68, 0.03);
   });
 });
 
