@@ -1,5 +1,6 @@
 import type { z } from "zod";
 import type { Db } from "../store/db.ts";
+import type { Store } from "../store/Store.ts";
 
 /** What a job may touch. It runs in a thread of its own. */
 export type JobContext = {
@@ -8,6 +9,8 @@ export type JobContext = {
   readonly demo: boolean;
   /** A read-only connection of its own. */
   readonly db: Db;
+  /** Opens the data file for writing, for a job that files; closed with the job. The core answers `busy` while it writes. */
+  readonly openStore: () => Store;
   /** Says how far it is; cheap, most calls are swallowed. */
   readonly progress: (done: number, total?: number) => void;
   /** To be called often: throws when the job is to end. */

@@ -28,6 +28,7 @@ const REMEMBERED = 20;
 export class Jobs {
   readonly #options: JobsOptions;
   readonly #views = new Map<string, JobView>();
+  readonly #quiet = new Map<string, Promise<unknown>>();
   readonly #running = new Map<string, { stop: Int32Array; ended: Promise<unknown> }>();
 
   constructor(options: JobsOptions) {
@@ -55,6 +56,20 @@ export class Jobs {
     }
   }
 
+  /**
+   * Housekeeping in a thread, which no page hears of; one at a time of each name. A failure goes to the log: whatever
+   * it was for will be asked for again.
+   */
+  quietly(name: "checkpoint"): void {
+    if (this.#quiet.has(name)) return;
+    const { path, demo, onFault } = this.#options;
+    const stop = new SharedArrayBuffer(4);
+    const ended = startWorker(this.#workerFile, { name, args: {}, path, demo, stop }, () => {})
+      .catch((cause) => onFault?.(`job ${name} failed`, cause))
+      .finally(() => this.#quiet.delete(name));
+    this.#quiet.set(name, ended);
+  }
+
   /** Asks a job to end; it does so at its next step. Answers whether there was one to ask. */
   stop(jobId: string): boolean {
     const job = this.#running.get(jobId);
@@ -70,11 +85,15 @@ export class Jobs {
   /** Stops all jobs and waits until they have ended. */
   async close(): Promise<void> {
     for (const jobId of this.#running.keys()) this.stop(jobId);
-    await Promise.allSettled([...this.#running.values()].map((job) => job.ended));
+    await Promise.allSettled([...this.#quiet.values(), ...[...this.#running.values()].map((job) => job.ended)]);
+  }
+
+  get #workerFile(): URL | string {
+    return this.#options.workerFile ?? new URL("./worker.ts", import.meta.url);
   }
 
   #begin(name: JobName, args: unknown): { jobId: string; ended: Promise<unknown> } {
-    const { path, demo, newId, workerFile } = this.#options;
+    const { path, demo, newId } = this.#options;
     const jobId = newId();
     const stop = new SharedArrayBuffer(4);
     this.#change({
@@ -86,10 +105,8 @@ export class Jobs {
       message: undefined,
       result: undefined,
     });
-    const ended = startWorker(
-      workerFile ?? new URL("./worker.ts", import.meta.url),
-      { name, args, path, demo, stop },
-      (done, total) => this.#change({ ...this.#views.get(jobId)!, done, total }),
+    const ended = startWorker(this.#workerFile, { name, args, path, demo, stop }, (done, total) =>
+      this.#change({ ...this.#views.get(jobId)!, done, total }),
     );
     this.#running.set(jobId, { stop: new Int32Array(stop), ended });
     void this.#follow(jobId, ended);

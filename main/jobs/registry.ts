@@ -5,6 +5,7 @@ export const registry = {
   fleet: () => import("./fleetJob.ts"),
   verify: () => import("./verifyJob.ts"),
   verifyPart: () => import("./verifyPart.ts"),
+  checkpoint: () => import("./checkpointJob.ts"),
   backup: () => import("./backupJob.ts"),
   restore: () => import("./restoreJob.ts"),
 } satisfies JobLoaders;

@@ -1,11 +1,13 @@
 import { parentPort, workerData } from "node:worker_threads";
 import { z } from "zod";
 import { faultOf } from "../store/faults.ts";
-import { openReader } from "../store/open.ts";
+import { openReader, openStoreBeside } from "../store/open.ts";
+import type { Store } from "../store/Store.ts";
 import type { JobContext, JobLoaders } from "./Job.ts";
 import { JobError } from "./JobError.ts";
 import type { JobMessage, JobOrder } from "./messages.ts";
 import { startWorker } from "./startWorker.ts";
+import { stepBack } from "./stepBack.ts";
 
 /** At most so often is progress sent on. */
 const PROGRESS_MS = 100;
@@ -16,6 +18,7 @@ const PROGRESS_MS = 100;
  */
 export async function runOrder(loaders: JobLoaders, self: string): Promise<void> {
   const order = workerData as JobOrder; // `startWorker` made it
+  stepBack();
   const say = (message: JobMessage) => parentPort?.postMessage(message);
   try {
     say({ say: "done", result: await run(loaders, order, self, say) });
@@ -31,20 +34,25 @@ async function run(loaders: JobLoaders, order: JobOrder, self: string, say: (m: 
   const args = job.args.safeParse(order.args);
   if (!args.success) throw new JobError("badRequest", z.prettifyError(args.error));
   const db = openReader(order.path);
+  const opened: Store[] = [];
+  const openStore = () => {
+    opened.push(openStoreBeside({ path: order.path, demo: order.demo, now: Date.now }));
+    return opened.at(-1)!;
+  };
   try {
-    return await job.run(args.data, contextOf(order, self, db, say));
+    return await job.run(args.data, { ...contextOf(order, self, say), db, openStore });
   } finally {
+    for (const store of opened) store.close();
     db.close();
   }
 }
 
-function contextOf(order: JobOrder, self: string, db: JobContext["db"], say: (m: JobMessage) => void): JobContext {
+function contextOf(order: JobOrder, self: string, say: (m: JobMessage) => void): Omit<JobContext, "db" | "openStore"> {
   const stop = new Int32Array(order.stop);
   let saidAtMs = Number.NEGATIVE_INFINITY;
   return {
     path: order.path,
     demo: order.demo,
-    db,
     progress: (done, total) => {
       const nowMs = performance.now();
       if (nowMs - saidAtMs < PROGRESS_MS) return;

@@ -5,10 +5,10 @@ import { defineJob } from "./Job.ts";
 
 /** A second pair of hands for `verify`: takes slices of the same walk until none are left. */
 export const job = defineJob({
-  args: z.strictObject({ next: z.instanceof(SharedArrayBuffer) }),
-  run({ next }, { db, goOn }) {
+  args: z.strictObject({ next: z.instanceof(SharedArrayBuffer), upTo: z.number(), waveformsUpTo: z.number() }),
+  run(work, { db, goOn }) {
     const damage = new DamageList();
-    const walked = walkSlices(db, next, damage, { goOn, progress: () => {} });
+    const walked = walkSlices(db, work, damage, { goOn, progress: () => {} });
     return { ...walked, damage: { kept: damage.kept, count: damage.count } };
   },
 });

@@ -1,6 +1,7 @@
 import type { KeyObject } from "node:crypto";
 import { type Db, prepared } from "./db.ts";
 import { faultOf, inPlainWords } from "./faults.ts";
+import { LogWatch } from "./LogWatch.ts";
 import { Chain } from "./ledger/Chain.ts";
 import { checkDrafts } from "./ledger/checkDrafts.ts";
 import { matchNamed } from "./ledger/matchNamed.ts";
@@ -40,6 +41,7 @@ export class OpenStore implements Store {
   readonly #space: SpaceWatch;
   #refusal: Store["refusal"];
   #idle: NodeJS.Timeout | undefined;
+  #log: LogWatch | undefined;
 
   constructor(parts: OpenParts) {
     this.path = parts.path;
@@ -91,6 +93,7 @@ export class OpenStore implements Store {
       this.#space.refuseWhenFull();
       const done = inPlainWords(() => this.#transaction(work));
       this.#tidyWhenIdle();
+      this.#log?.wrote();
       return done;
     } catch (cause) {
       this.#chain?.forget();
@@ -106,8 +109,11 @@ export class OpenStore implements Store {
     if (this.#refusal !== undefined) return;
     this.#quietly(() => {
       inPlainWords(() => this.#transaction(packRecent));
-      this.db.pragma("wal_checkpoint(PASSIVE)");
     });
+  }
+
+  whenLogGrows(call: () => void): void {
+    this.#log = new LogWatch(this.db, this.path, call);
   }
 
   lastPlace(): number {

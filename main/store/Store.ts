@@ -63,8 +63,13 @@ export type Store = {
   lastPlace(): number;
   /** A fresh UUIDv7 by the store's own clock. */
   newId(): string;
-  /** Housekeeping: packs what was filed and writes the log back. Comes by itself when nothing was written for a while. */
+  /** Housekeeping: packs what was filed. Comes by itself when nothing was written for a while. */
   tidy(): void;
+  /**
+   * From here on the log is written back by whom `call` asks, in a thread: the disk may take its time. Without it the
+   * writing does it by the way, now and then.
+   */
+  whenLogGrows(call: () => void): void;
   /**
    * Signs the head of every chain as it stands now, for a report to print, and answers all of them. Empty where there
    * is no key. Happens by itself when the file is opened and closed.

@@ -68,6 +68,22 @@ function touched(db: Db): Db {
   }
 }
 
+/**
+ * A further writing connection of the program that holds the lock: for work in a thread (an import, writing the log
+ * back). While it is in a transaction, the store's own writing answers `busy`.
+ */
+export function openBeside(path: string): Db {
+  return inPlainWords(() => withSafety(new Database(path, { fileMustExist: true, timeout: 10_000 })));
+}
+
+/** The same as a store, for a job that files. Continues the same chain; gives no lock back when it is closed. */
+export function openStoreBeside(options: OpenOptions): Store {
+  const db = openBeside(options.path);
+  const origin = ownOrigin(db, options.machine ?? thisMachine(), options.now());
+  const { path, demo = false } = options;
+  return new OpenStore({ path, demo, db, origin, refusal: undefined, options, key: undefined, unlock: () => {} });
+}
+
 /** An empty store without a place, its schema the newest: where projections are rebuilt to be compared. */
 export function openScratch(): Db {
   const db = new Database(""); // a temporary file of SQLite's own, gone with the connection
@@ -104,12 +120,7 @@ function openForWriting(path: string, demo: boolean, options: OpenOptions): Stor
 function openWriter(path: string, demo: boolean): Db {
   const db = openPrivately(path, WAIT_MS);
   try {
-    db.pragma("journal_mode = WAL");
-    db.pragma("synchronous = FULL");
-    db.pragma("foreign_keys = ON");
-    db.pragma("trusted_schema = OFF");
-    db.pragma("cell_size_check = ON");
-    db.pragma("journal_size_limit = 8388608");
+    withSafety(db);
     markFile(db, demo);
     migrate(db, steps, (version) => `${path}.before-form-${version + 1}`);
     return db;
@@ -117,6 +128,16 @@ function openWriter(path: string, demo: boolean): Db {
     db.close();
     throw cause;
   }
+}
+
+function withSafety(db: Db): Db {
+  db.pragma("journal_mode = WAL");
+  db.pragma("synchronous = FULL");
+  db.pragma("foreign_keys = ON");
+  db.pragma("trusted_schema = OFF");
+  db.pragma("cell_size_check = ON");
+  db.pragma("journal_size_limit = 8388608");
+  return db;
 }
 
 function openForReading(path: string, options: OpenOptions, why: Store["refusal"]): Store {

@@ -15,8 +15,8 @@ export type Slice = {
 /** How many entries are walked at a time; also how often a walk asks whether to go on. */
 const SLICE = 1024;
 
-/** The whole ledger in stretches. The same for every thread that asks, as long as nothing is written. */
-export function slicesOf(db: Db): Slice[] {
+/** The ledger in stretches, up to a place: the same for every thread that asks, whatever is filed meanwhile. */
+export function slicesOf(db: Db, upTo = Number.MAX_SAFE_INTEGER): Slice[] {
   const origins = new Map(
     prepared<{ n: number; origin: string }>(db, "SELECT n, origin FROM origin")
       .all()
@@ -24,8 +24,8 @@ export function slicesOf(db: Db): Slice[] {
   );
   const ends = new Map<number, number>(); // by origin: place of the last entry in the runs before
   return allRuns(db).flatMap((run) => {
-    const last = lastPlace(db, run.n);
-    if (last === undefined) return [];
+    const last = Math.min(lastPlace(db, run.n) ?? 0, upTo);
+    if (last < placeOf(run.n, run.first_seq)) return [];
     const slices = slicesOfRun(run, seqOf(last), origins.get(run.origin_n) ?? "", ends.get(run.origin_n));
     ends.set(run.origin_n, last);
     return slices;

@@ -11,22 +11,23 @@ type Row = WaveformsRow & { readonly n: number };
  * Hashes every waveform and adds it to the tally of what is there; whether these are the hashes the checks name, the
  * tally tells. What cannot be read is named.
  */
-export function verifyWaveforms(db: Db, damage: DamageList, tally: WaveformTally, goOn: () => void): void {
-  const some = prepared<Row>(db, "SELECT n, cycles, bytes FROM waveform WHERE n > ? ORDER BY n LIMIT 128");
-  const last = lastOf(db, damage);
-  for (let after = 0; after < last; ) {
+export function verifyWaveforms(
+  db: Db,
+  upTo: number,
+  damage: DamageList,
+  tally: WaveformTally,
+  goOn: () => void,
+): void {
+  const some = prepared<Row>(db, "SELECT n, cycles, bytes FROM waveform WHERE n > ? AND n <= ? ORDER BY n LIMIT 128");
+  for (let after = 0; ; ) {
     goOn();
-    const rows = readable(() => some.all(after), damage);
+    const rows = readable(() => some.all(after, upTo), damage);
     if (rows.length === 0) return;
     for (const row of rows) verifyRow(row, damage, tally);
     if (rows.at(-1)!.n <= after) return; // a damaged tree can lead back
     after = rows.at(-1)!.n;
   }
 }
-
-const lastOf = (db: Db, damage: DamageList): number =>
-  readable(() => [{ n: prepared<number | null>(db, "SELECT max(n) FROM waveform").pluck().get() ?? 0 }], damage)[0]
-    ?.n ?? 0;
 
 function readable<T>(read: () => T[], damage: DamageList): T[] {
   try {
