@@ -20,6 +20,7 @@ export type Choice = {
 
 type Candidate = {
   readonly column: Column;
+  readonly before: Column | undefined;
   readonly unit: Column | undefined;
   readonly kind: "force" | "mass" | "torque" | undefined;
 };
@@ -39,7 +40,7 @@ export function chooseForce(columns: readonly Column[], rows: readonly Row[]): C
     if (found !== undefined) progress.set(column, found);
   }
   // A counter or a clock owns no unit: in "17 kN 12.34" it is the next number's.
-  const owners = numbers.filter((column) => !progress.has(column));
+  const owners = numbers.filter((column) => !progress.has(column) && !hangsOn(column, columns[column.index - 1]));
   const candidates = (owners.length > 0 ? owners : numbers)
     .map((column) => candidateOf(column, columns, progress))
     .filter((c) => c !== undefined);
@@ -79,20 +80,21 @@ function candidateOf(
   const previous = columns[column.index - 1];
   if (next?.kind === "mark" && next.constant === "%") return undefined;
   const behind = unitOf(next);
-  if (behind !== undefined) return { column, unit: next, kind: behind.kind };
+  if (behind !== undefined) return { column, before: previous, unit: next, kind: behind.kind };
   if (next?.constant !== undefined && next.kind === "word" && otherUnits.test(next.constant)) return undefined;
   // "12.34;kN": a separator stands between.
   const far = columns[column.index + 2];
   if (next?.kind === "mark" && /^[;,:|/()[\]]$/.test(next.constant!)) {
     const beyond = unitOf(far);
-    if (beyond !== undefined) return { column, unit: far, kind: beyond.kind };
+    if (beyond !== undefined) return { column, before: previous, unit: far, kind: beyond.kind };
   }
   const ahead = unitOf(previous);
   // The unit of the number before this one is not this one's.
   const owner = columns[column.index - 2];
-  if (ahead !== undefined && (owner?.kind !== "number" || progress.has(owner)))
-    return { column, unit: previous, kind: ahead.kind };
-  return { column, unit: undefined, kind: undefined };
+  const isUnit = ahead !== undefined && (ahead.kind !== "mass" || previous!.typical.length > 1); // "G 12.3" is no gram
+  if (isUnit && (owner?.kind !== "number" || progress.has(owner)))
+    return { column, before: previous, unit: previous, kind: ahead.kind };
+  return { column, before: previous, unit: undefined, kind: undefined };
 }
 
 function fromNamed(
@@ -111,11 +113,20 @@ function fromNamed(
     (c) => sameForm(c.column, first.column) && isMaximumOf(first.column, c.column) && !progress.has(c.column),
   );
   const same = named.filter((c) => sameFigures(c.column, first.column));
-  const doubtful = live.length > 1 && same.length < live.length && !partner;
+  const doubtful = (live.length > 1 && same.length < live.length && !partner) || isFraction(first.column, first.before);
   const base = { unit: first.unit, beside: undefined, progress, countsUp: false, torque: undefined };
   return partner === undefined
     ? { ...base, force: first.column, doubtful }
     : { ...base, force: partner.column, doubtful: false };
+}
+
+/** "17,60" with commas between the columns as well: what looks like a number of its own may be decimals. */
+function isFraction(column: Column, mark: Column | undefined): boolean {
+  const lengths = new Set(column.tokens.map((token) => token.text.length));
+  const zeros = column.tokens.some((token) => token.text.length > 1 && token.text.startsWith("0"));
+  return (
+    mark?.constant === "," && lengths.size === 1 && zeros && !column.tokens.some((token) => token.number!.sign !== "")
+  );
 }
 
 function fromBare(
@@ -175,5 +186,9 @@ function ratioSteady(a: readonly number[], b: readonly number[]): boolean {
   const off = a.filter((value, i) => Math.abs(value - ratio * b[i]!) > 0.02 * Math.abs(a[top]!));
   return off.length <= 0.1 * a.length;
 }
+
+/** "CH1", "G07": a number that never changes and hangs on a word is part of its name. */
+export const hangsOn = (column: Column, previous: Column | undefined): boolean =>
+  previous?.kind === "word" && column.constant !== undefined && column.before.every((blanks) => blanks === 0);
 
 const labelled = (column: Column) => column.label !== undefined && meaningOf(column.label) === "held";

@@ -74,7 +74,7 @@ function torqueOf(text: string): Torque {
 
 function rateOf(form: LearnedForm, hints: LearnHints): { rateHz?: number } {
   const rateHz = hints.rateHz ?? form.rateHz;
-  return rateHz === undefined ? {} : { rateHz };
+  return rateHz === undefined || rateHz > 100_000 ? {} : { rateHz };
 }
 
 /** Control characters that nearly all lines end in. */

@@ -1,5 +1,6 @@
 import { controlNames } from "../controlCharacters.ts";
 import type { PatternField } from "../linePattern.ts";
+import { hangsOn } from "./chooseForce.ts";
 import type { Column } from "./columns.ts";
 import { type LearnedStatus, statusField } from "./statusField.ts";
 import { meaningOf } from "./vocabulary.ts";
@@ -30,9 +31,7 @@ function markField(text: string): PatternField {
 }
 
 function numberField(column: Column, previous: Column | undefined): PatternField {
-  // "CH1": a number that never changes and hangs on a word is part of its name.
-  const hangs = previous?.kind === "word" && column.before.every((blanks) => blanks === 0);
-  if (hangs && column.constant !== undefined) return { field: "text", text: column.constant };
+  if (hangsOn(column, previous)) return { field: "text", text: column.constant! };
   const mark = column.tokens.map((token) => token.number!.mark).find((m) => m !== "");
   return { field: "ignored", what: "number", ...(mark === undefined ? {} : { decimalMark: mark }) };
 }

@@ -49,6 +49,8 @@ function coarseClock(
 ): Progress | undefined {
   const still = steps.filter((step) => step === 0).length;
   const up = steps.filter((step) => step > 0).sort((a, b) => a - b);
+  const down = steps.length - still - up.length; // a wrap, or a damaged value; a flag goes down as often as up
+  if (down > Math.max(1, 0.3 * up.length)) return undefined;
   if (still < 0.3 * steps.length || up.length < 3 || still + up.length < 0.93 * steps.length) return undefined;
   const middle = up[up.length >> 1]!;
   // A damaged value makes another step and is passed over.

@@ -25,8 +25,7 @@ export function timeField(
   const digits = fixedDigits(column);
   if (progress?.kind !== "clock") return { field: { field: "counter", ...digits } };
   const mark = column.mark;
-  const unit =
-    named(unitWord) ?? byRate(progress.step, knownRateHz) ?? (mark === "" || progress.step >= 1 ? "ms" : "s");
+  const unit = named(unitWord) ?? byRate(progress.step, knownRateHz) ?? usualUnit(progress, mark);
   const rate = perSecond[unit] / progress.step;
   const decimalMark = mark === "" ? {} : { decimalMark: mark };
   const field: PatternField = { field: "time", unit, coarse: progress.coarse, ...digits, ...decimalMark };
@@ -35,6 +34,11 @@ export function timeField(
   if (!open) return { field, rateHz: rounded(rate) };
   const question = `A number goes up by ${rounded(progress.step)} from line to line: is it milliseconds or microseconds?`;
   return { field, question: { field: "time", question, proposal: "milliseconds" } };
+}
+
+/** A clock that stands over several lines counts seconds: in milliseconds no gauge is fast enough for that. */
+function usualUnit({ step, coarse }: Progress, mark: string): TimeUnit {
+  return coarse || (mark !== "" && step < 1) ? "s" : "ms";
 }
 
 function clockField(column: Column, progress: Progress | undefined): LearnedTime {

@@ -38,8 +38,10 @@ export function tokenizer(mode: NumberMode): (line: string) => Token[] {
   const group = mode.thousands.replace(".", "\\.");
   const digits = group === "" ? `\\d+` : `(?:\\d{1,3}(?:${group}\\d{3})+(?!\\d)|\\d+)`;
   const figure = `(?:${digits}(?:${mark}\\d+)?|${mark}\\d+)(?:[eE][+-]?\\d{1,3}(?![A-Za-z0-9]))?`;
+  // Where the comma separates, it begins a fraction of a second only with three digits that end there.
+  const fraction = mode.mark === "," ? "[.,]\\d+" : "\\.\\d+|,\\d{3}(?![\\d.,])";
   const pattern = new RegExp(
-    `(?<clock>(?<!\\d)\\d{1,2}:[0-5]\\d(?::[0-5]\\d(?:[.,]\\d+)?)?(?![\\d:]))|` +
+    `(?<clock>(?<!\\d)\\d{1,2}:[0-5]\\d(?::[0-5]\\d(?:${fraction})?)?(?![\\d:]))|` +
       `(?<date>(?<!\\d)(?:\\d{4}([-./])\\d\\d\\3\\d\\d(?!\\d)|\\d\\d([-./])\\d\\d\\4(?:\\d{4}|\\d\\d)(?!\\d)))|` +
       `(?<number>(?:(?<!\\d)[+-] *)?${figure}(?:[+-](?![\\d+.,-]))?)|(?<word>${word})|(?<run>[-.]{2,}|(?<same>[_*?#=])\\k<same>+)|(?<mark>[^ ])`,
     "g",
