@@ -75,6 +75,7 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
     onFault: (message, cause) => log.error(message, cause),
     workerFile: isBundled ? join(programRoot, "out", "main", "worker.js") : undefined,
   });
+  store.whenLogGrows(() => jobs.quietly("checkpoint"));
   const search = new SettingSearch({ clock, makeSource, newId, onChange: sayJob });
   const simulated = new SimulatedGauge([]);
   let bench: Bench | undefined;
