@@ -103,8 +103,8 @@ function heldAt(c: Clamping, t: number, arrival: number): number {
   return c.fromN + (c.levelN - c.fromN) * share;
 }
 
-/** A snap of 5 to 20 ms with some overshoot up to 30 %, as textbook or as a lag with a ring on it. */
-export function drawSnap(random: Random): Rise {
+/** A snap of 5 to 20 ms with some overshoot up to 30 %, as textbook or as a lag with a ring on it that dies away in the hold. */
+export function drawSnap(random: Random, holdS: number): Rise {
   const riseS = random.between(0.005, 0.02);
   if (random.uniform() < 0.6) {
     const overshoot = random.between(0.01, 0.3);
@@ -115,7 +115,11 @@ export function drawSnap(random: Random): Rise {
   }
   const periodS = 10 ** random.between(-1.7, -0.6);
   const share = random.between(0.02, 0.2);
-  return { kind: "lag", lagS: riseS / 2.2, ring: { share, periodS, decayS: periodS * random.between(0.4, 1.5) } };
+  return {
+    kind: "lag",
+    lagS: riseS / 2.2,
+    ring: { share, periodS, decayS: Math.min(periodS * random.between(0.4, 1.5), holdS / 10) },
+  };
 }
 
 export function drawHand(random: Random): Rise {

@@ -79,18 +79,18 @@ function drawClamping(
   last: boolean,
 ): Clamping {
   const levelN = capacityN * pick(random, condition.share ?? [0.05, 1]);
-  const kind = condition.rise ?? (["snap", "snap", "snap", "hand", "steps"] as const)[random.below(5)]!;
-  const rise: Rise = kind === "snap" ? drawSnap(random) : kind === "hand" ? drawHand(random) : drawSteps(random);
   const least = 9 / rateHz;
   const cutShort = condition.begins !== undefined || condition.ends !== undefined;
   const holdS = least + pickLog(random, cutShort ? [3, 12] : (condition.holdS ?? [0.5, 8]));
+  const kind = condition.rise ?? (["snap", "snap", "snap", "hand", "steps"] as const)[random.below(5)]!;
+  const rise: Rise = kind === "snap" ? drawSnap(random, holdS) : kind === "hand" ? drawHand(random) : drawSteps(random);
   const by = random.uniform();
   const leaves = (condition.backToBack && !last) || (condition.residual && random.uniform() < 0.5 && !last);
   return {
     levelN: Math.min(Math.max(levelN, 3 * fromN), capacityN),
     rise,
     holdS,
-    creep: (process.env.NOCREEP ? 0 : 1) * random.between(-0.008, 0.008),
+    creep: random.between(-0.008, 0.008),
     slip: condition.slip && random.uniform() < 0.6 ? drawSlip(random, holdS, rateHz) : undefined,
     release:
       by < 0.5

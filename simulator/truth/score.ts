@@ -97,7 +97,8 @@ function compare(stream: TruthStream, t: TruthCycle, c: Cycle, s: Score): void {
   const scatter = Math.hypot(stream.noiseN, stream.stepN / Math.sqrt(12));
   const hidden = stream.noiseN < 0.5 * stream.stepN ? stream.stepN : 0; // what coarse steps may hide
   const unsteady = t.flags.has("unstable") || t.free.has("unstable");
-  if (t.settledN !== undefined && !unsteady) {
+  const otherWindow = t.free.has("short") && t.flags.has("short") !== c.flags.includes("short");
+  if (t.settledN !== undefined && !unsteady && !otherWindow) {
     const error = c.settledN === undefined ? Number.POSITIVE_INFINITY : c.settledN - t.settledN;
     s.settled.push(Math.abs(error) / Math.max(0.0005 * t.settledN, 3 * t.settledErrorN, hidden));
     if (c.settledUncertaintyN !== undefined && c.settledWindow !== undefined)

@@ -183,7 +183,7 @@ function released(plan: Plan, c: Clamping, flags: Set<CycleFlag>, free: Set<Cycl
 }
 
 function nearEdge(plan: Plan, i: number, edgesS: readonly number[]): boolean {
-  return edgesS.some((s) => Math.abs(i / plan.rateHz - s) < Math.max(0.12, 4 / plan.rateHz));
+  return edgesS.some((s) => Math.abs(i / plan.rateHz - s) < Math.max(0.32, 5 / plan.rateHz));
 }
 
 /** Whether overload hides the settled force. */
