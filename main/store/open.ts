@@ -107,7 +107,7 @@ function openForWriting(path: string, demo: boolean, options: OpenOptions): Stor
     }
     const machine = options.machine ?? thisMachine();
     const origin = inPlainWords(() => ownOrigin(db, machine, options.now(), options.freshOrigin));
-    const key = headKey(path);
+    const key = options.freshOrigin === true ? undefined : headKey(path); // a copy in the making signs nothing yet
     const store = new OpenStore({ path, demo, db, origin, refusal: undefined, options, key, unlock });
     store.signQuietly();
     return store;

@@ -32,6 +32,7 @@ export const sealedTables = {
     "ended_reason",
     "remeasure_n",
   ],
+  check_terms: ["n", "terms"],
   service_event: ["event_id", "spindle_id", "at", "n", "new_baseline", "body"],
   spindle_status: ["spindle_id", "status"],
   person: ["operator_id", "name", "initials", "pin"],

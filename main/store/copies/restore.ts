@@ -75,7 +75,6 @@ function beginAnew(part: string, { from, demo, now }: RestoreOptions, { chains }
       .join(", ");
     const detail = `from ${basename(from)}: ${heads}`.slice(0, 500);
     store.append([{ kind: "act", body: { what: "restored", detail, operatorId: null } }]);
-    store.signHeads();
     store.tidy();
     store.db.pragma("journal_mode = DELETE"); // writes the log back, or throws
   } finally {

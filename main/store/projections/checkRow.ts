@@ -2,6 +2,7 @@ import type { Check } from "../../../app/ledger/check.ts";
 import type { Body } from "../../../app/ledger/kinds.ts";
 import { type Db, prepared } from "../db.ts";
 import { putRow, sealedTables } from "../sealedRow.ts";
+import { applyTerms } from "./checkTerms.ts";
 import { addToStatus, dropFromStatus } from "./moveStatus.ts";
 
 /** A row of `check_row`. The words in it come from the check's own schema. */
@@ -36,6 +37,7 @@ const BY_ID = `SELECT ${sealedTables.check_row.join(", ")} FROM check_row WHERE 
 export function applyCheck(db: Db, body: Check, n: number): void {
   const row = rowOf(body, n);
   putRow(db, "check_row", row, "new");
+  applyTerms(db, body, n);
   addToStatus(db, row);
 }
 

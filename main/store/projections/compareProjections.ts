@@ -11,6 +11,7 @@ import { applyEntry } from "./applyEntry.ts";
 export const projections = {
   register: ["kind", "id"],
   check_row: ["n"],
+  check_terms: ["n"],
   service_event: ["event_id"],
   spindle_status: ["spindle_id"],
 } as const satisfies Partial<Record<SealedTable, readonly string[]>>;
