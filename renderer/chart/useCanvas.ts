@@ -1,6 +1,6 @@
 import { type RefObject, useEffect, useRef } from "react";
 
-export type Paint = (context: CanvasRenderingContext2D, width: number, height: number) => void;
+type Paint = (context: CanvasRenderingContext2D, width: number, height: number) => void;
 
 /**
  * A canvas as sharp as the screen, painted at most once a frame. React makes it and lets it be: whatever changes calls `repaint`.

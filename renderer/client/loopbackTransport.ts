@@ -7,7 +7,7 @@ import { type Door, forgetPass, takePass } from "./pass.ts";
 /** The host closes with this when it does not know the token. */
 const NOT_LET_IN = 4401;
 
-export type LoopbackParts = {
+type LoopbackParts = {
   readonly door: Door;
   readonly socket: () => WebSocket;
 };

@@ -1,7 +1,7 @@
 import type { ButtonHTMLAttributes, ReactNode } from "react";
 import "./button.css";
 
-export type ButtonProps = Omit<ButtonHTMLAttributes<HTMLButtonElement>, "type" | "className"> & {
+type ButtonProps = Omit<ButtonHTMLAttributes<HTMLButtonElement>, "type" | "className"> & {
   readonly children: ReactNode;
   /** `main`: the one act of the screen. `plain`: beside it. `quiet`: words only. */
   readonly kind?: "main" | "plain" | "quiet";

@@ -1,7 +1,7 @@
 import type { Language } from "./language.ts";
 
 /** A text, or one with figures and names to be put in. */
-export type Word = string | ((...parts: never[]) => string);
+type Word = string | ((...parts: never[]) => string);
 export type Pairs = Record<string, readonly [english: Word, german: Word]>;
 type Spoken<W> = W extends string ? string : W;
 export type Words<P extends Pairs> = { readonly [K in keyof P]: Spoken<P[K][0]> };

@@ -41,9 +41,9 @@ export function StripChart({
   const brackets: Bracket[] = (cycles ?? []).flatMap(
     ({ cycleId, number, startS, endS, windowS, settledN, peakN, dropped }) => {
       const [fromT, toT] = windowS ?? [startS, endS];
-      if (fromT === undefined || toT === undefined || !core.strip.cycles.has(cycleId)) return [];
+      if (fromT === undefined || toT === undefined) return [];
       const label = `${number} · ${speech.forceFigure(settledN ?? peakN, unit)}`;
-      return [{ fromT, toT, number: String(number), label, dropped: dropped !== undefined }];
+      return [{ cycleId, fromT, toT, number: String(number), label, dropped: dropped !== undefined }];
     },
   );
   const greatestN = Math.max(0, ...(cycles ?? []).map((cycle) => cycle.peakN));

@@ -5,6 +5,7 @@ import { niceTicks } from "../niceTicks.ts";
 import { stripColumns } from "./stripColumns.ts";
 
 export type Bracket = {
+  readonly cycleId: string;
   readonly fromT: number;
   readonly toT: number;
   readonly number: string;
@@ -12,7 +13,7 @@ export type Bracket = {
   readonly dropped: boolean;
 };
 
-export type StripView = {
+type StripView = {
   readonly strip: StripBuffer;
   readonly colours: Colours;
   readonly limits: Limits;
@@ -31,7 +32,7 @@ export type StripView = {
 };
 
 /** How much time the strip shows; without a rate, how many readings. */
-export const STRIP_SPAN_S = 36;
+const STRIP_SPAN_S = 36;
 const STRIP_READINGS = 600;
 const LEFT = 46;
 const RIGHT = 14;
@@ -64,15 +65,13 @@ export function paintStrip(c: CanvasRenderingContext2D, width: number, height: n
   limit(limits.warningN, view.words.warning, -6);
   limit(limits.minimumN, view.words.least, 15);
   trace();
-  view.brackets.forEach((bracket, i) => {
-    const next = view.brackets[i + 1];
-    drawBracket(
-      bracket,
-      next === undefined
-        ? Number.POSITIVE_INFINITY
-        : x((next.fromT + next.toT) / 2) - x((bracket.fromT + bracket.toT) / 2),
-    );
-  });
+  // Looked at here, not before: a cycle may close before or after the draft that holds it is told.
+  const shown = view.brackets.filter(({ cycleId }) => strip.cycles.has(cycleId));
+  for (const [i, bracket] of shown.entries()) {
+    const next = shown[i + 1];
+    const middle = (one: Bracket) => x((one.fromT + one.toT) / 2);
+    drawBracket(bracket, next === undefined ? Number.POSITIVE_INFINITY : middle(next) - middle(bracket));
+  }
 
   function axis(): void {
     c.font = `13px ${CHART_FONT}`;

@@ -9,7 +9,7 @@ export type Curve = {
   readonly dashed: boolean;
 };
 
-export type WaveformPicture = {
+type WaveformPicture = {
   readonly curves: readonly Curve[];
   readonly limits: Limits;
   readonly colours: Colours;

@@ -1,6 +1,6 @@
 import type { Check } from "../../../app/ledger/check.ts";
 import { type ForceUnit, fromNewtons } from "../../../app/quantity/forceUnits.ts";
-import { sourceTexts } from "../../words/recordTexts.ts";
+import { sourceTexts } from "../../words/records/recordTexts.ts";
 import { unitText } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { uncertaintyDecimals } from "../../words/uncertaintyDecimals.ts";

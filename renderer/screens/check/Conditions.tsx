@@ -1,6 +1,6 @@
 import type { CheckPage } from "../../../app/contract/recordViews.ts";
 import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
-import { checkReasonTexts, ruleTexts } from "../../words/recordTexts.ts";
+import { checkReasonTexts, ruleTexts } from "../../words/records/recordTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { spindleTexts } from "../spindle/texts.ts";
 import { useToolNames } from "../spindle/useToolNames.ts";

@@ -1,6 +1,6 @@
 import type { FiledCycle } from "../../../app/ledger/check.ts";
 import { type ForceUnit, fromNewtons } from "../../../app/quantity/forceUnits.ts";
-import { flagTexts } from "../../words/recordTexts.ts";
+import { flagTexts } from "../../words/records/recordTexts.ts";
 import { unitText } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { checkTexts } from "./texts.ts";

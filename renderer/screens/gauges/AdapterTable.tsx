@@ -5,6 +5,7 @@ import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { ProofState } from "./ProofState.tsx";
 import { gaugesTexts } from "./texts.ts";
 
+/** The adapters, each with its scale and whether its calibration holds. */
 export function AdapterTable({
   rows,
   onEdit,

@@ -7,6 +7,7 @@ import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { ProofState } from "./ProofState.tsx";
 import { gaugesTexts } from "./texts.ts";
 
+/** The gauges, each with its capacity and whether its proof holds. */
 export function GaugeTable({
   rows,
   onEdit,

@@ -6,7 +6,7 @@ import { useList } from "../../state/useList.ts";
 
 const KEY = "holdfast.lastGauge";
 
-export type GaugeChoice = {
+type GaugeChoice = {
   readonly gauges: readonly GaugeRow["gauge"][];
   /** Undefined: one that is not in the register. */
   readonly gaugeId: string | undefined;

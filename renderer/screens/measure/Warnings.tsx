@@ -4,7 +4,7 @@ import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
 import { useCore } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
 import { ReasonDialog } from "../../ui/ReasonDialog.tsx";
-import { remarkWords } from "../../words/remarkWords.ts";
+import { remarkWords } from "../../words/records/remarkWords.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { useReport } from "../shell/useReport.ts";
 import { changeSeries } from "./acts.ts";

@@ -1,6 +1,6 @@
 import type { AdapterRow, SpindleRow } from "../../../app/contract/recordViews.ts";
 
-export type Labelled = { readonly part: "spindle" | "adapter"; readonly id: string; readonly name: string };
+type Labelled = { readonly part: "spindle" | "adapter"; readonly id: string; readonly name: string };
 
 /**
  * What a label means: the id in it (as our own labels carry it, alone or in a longer text), else the exact name, whatever the

@@ -105,8 +105,8 @@ export const measureTexts = inBoth({
   ],
   weakened: ["Weakened by:", "Geschwächt durch:"],
   formingSoon: [
-    "The verdict forms once the spindle is chosen.",
-    "Das Urteil entsteht, sobald die Spindel gewählt ist.",
+    "The verdict forms with the first good clamping.",
+    "Das Urteil entsteht mit dem ersten guten Spannvorgang.",
   ],
 
   // Cycles and series

@@ -1,9 +1,9 @@
 import { useCore } from "../../state/CoreContext.ts";
 import { useKeys } from "../../ui/keys/useKeys.ts";
+import { useSimulated } from "./simulated/useSimulated.ts";
 import { type TagPart, tagKeys } from "./tag/TagBar.tsx";
 import type { MeasureActs } from "./useMeasureActs.ts";
 import { useScan } from "./useScan.ts";
-import { useSimulated } from "./useSimulated.ts";
 
 /** The keys of Measure: the space bar files, letters do what the buttons beside them do, a scanned label tags. */
 export function useMeasureKeys(

@@ -8,7 +8,7 @@ import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
-import { roleTexts } from "../../words/recordTexts.ts";
+import { roleTexts } from "../../words/records/recordTexts.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
 import { useReport } from "../shell/useReport.ts";
 import { setupTexts } from "./texts.ts";

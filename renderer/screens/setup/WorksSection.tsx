@@ -5,7 +5,7 @@ import { Button } from "../../ui/Button.tsx";
 import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
-import { ruleTexts } from "../../words/recordTexts.ts";
+import { ruleTexts } from "../../words/records/recordTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { shownUnits } from "../../words/units.ts";
 import { useReport } from "../shell/useReport.ts";

@@ -45,7 +45,7 @@ export const worksRanges = {
 export type WorksFigure = keyof typeof worksRanges;
 const mayBeEmpty: readonly WorksFigure[] = ["coverageFactor", "guardFactor", "threshold"];
 
-export type WorksFault = {
+type WorksFault = {
   readonly field: WorksFigure | "name" | "timeZone";
   readonly what: "range" | "needed" | "order" | "zone";
 };

@@ -1,7 +1,7 @@
 import type { SpindleRow } from "../../../app/contract/recordViews.ts";
 import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
 import { useProgram } from "../../state/CoreContext.ts";
-import { ruleTexts } from "../../words/recordTexts.ts";
+import { ruleTexts } from "../../words/records/recordTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { spindleTexts } from "./texts.ts";
 

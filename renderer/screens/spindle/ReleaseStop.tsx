@@ -11,8 +11,8 @@ import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
+import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
-import { verdictTexts } from "../../words/verdictTexts.ts";
 import { spindleTexts } from "./texts.ts";
 
 /** A stop is released by name, with reason, and on the ground of a later check. */

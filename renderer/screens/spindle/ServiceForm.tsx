@@ -12,7 +12,7 @@ import { Tick } from "../../ui/field/Tick.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
 import { parseNumber } from "../../words/parseNumber.ts";
-import { serviceTexts } from "../../words/recordTexts.ts";
+import { serviceTexts } from "../../words/records/recordTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { localToday } from "./localToday.ts";
 import { spindleTexts } from "./texts.ts";

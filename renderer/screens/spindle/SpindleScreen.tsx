@@ -18,8 +18,8 @@ import { ReleaseStop } from "./ReleaseStop.tsx";
 import { ServiceForm } from "./ServiceForm.tsx";
 import { SpindleSentence } from "./SpindleSentence.tsx";
 import { StopNotice } from "./StopNotice.tsx";
-import { TrendPanel } from "./TrendPanel.tsx";
 import { spindleTexts } from "./texts.ts";
+import { TrendPanel } from "./trend/TrendPanel.tsx";
 import { useSpindlePage } from "./useSpindlePage.ts";
 import "./spindle.css";
 

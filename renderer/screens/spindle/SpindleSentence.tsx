@@ -1,8 +1,8 @@
 import type { SpindlePage } from "../../../app/contract/recordViews.ts";
 import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
 import { capital } from "../../words/capital.ts";
+import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
-import { verdictTexts } from "../../words/verdictTexts.ts";
 import { localToday } from "./localToday.ts";
 import { spindleTexts } from "./texts.ts";
 

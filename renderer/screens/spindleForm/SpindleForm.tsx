@@ -14,7 +14,7 @@ import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
-import { ruleTexts } from "../../words/recordTexts.ts";
+import { ruleTexts } from "../../words/records/recordTexts.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { LimitFields } from "./LimitFields.tsx";

@@ -1,7 +1,7 @@
 import type { SpindleRow } from "../../../app/contract/recordViews.ts";
 import { Tick } from "../../ui/field/Tick.tsx";
+import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
-import { verdictTexts } from "../../words/verdictTexts.ts";
 import type { Filter } from "./filterRows.ts";
 import { spindlesTexts } from "./texts.ts";
 

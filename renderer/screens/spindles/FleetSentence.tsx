@@ -1,9 +1,9 @@
 import type { FleetView, SpindleRow } from "../../../app/contract/recordViews.ts";
 import { useList } from "../../state/useList.ts";
+import { verdictTexts } from "../../words/records/verdictTexts.ts";
+import { whyWords } from "../../words/records/whyWords.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
-import { verdictTexts } from "../../words/verdictTexts.ts";
-import { whyWords } from "../../words/whyWords.ts";
 import { spindlesTexts } from "./texts.ts";
 
 /** What a colleague would say first: a gauge gone off before any spindle, else the spindle to see to. */

@@ -1,6 +1,6 @@
 import type { Verdict } from "../../../app/verdict/Judgement.ts";
+import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
-import { verdictTexts } from "../../words/verdictTexts.ts";
 import { VerdictMark } from "./VerdictMark.tsx";
 
 const sizes = { small: 19, medium: 26, large: 44 } as const;

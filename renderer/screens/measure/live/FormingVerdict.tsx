@@ -4,10 +4,10 @@ import type { ForceUnit } from "../../../../app/quantity/forceUnits.ts";
 import { useCore } from "../../../state/CoreContext.ts";
 import { Caution } from "../../../ui/feedback/Caution.tsx";
 import { VerdictWord } from "../../../ui/verdict/VerdictWord.tsx";
-import { reasonsText } from "../../../words/reasonSentence.ts";
-import { remarkWords } from "../../../words/remarkWords.ts";
+import { reasonsText } from "../../../words/records/reasonSentence.ts";
+import { remarkWords } from "../../../words/records/remarkWords.ts";
+import { settlingTexts, settlingWords } from "../../../words/records/settlingWords.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
-import { settlingTexts, settlingWords } from "../../../words/settlingWords.ts";
 import { measureTexts } from "../texts.ts";
 
 /** What the verdict would be now, why, and what weakens it; read out when the word changes and not before. */
@@ -20,8 +20,8 @@ export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonl
   const { forming } = draft;
   return (
     <div className="forming">
-      {forming === undefined ? (
-        <p className="step">{words.formingSoon}</p>
+      {forming === undefined || draft.tag.spindleId === undefined ? (
+        <p className="step">{draft.tag.spindleId === undefined ? words.nextSpindle : words.formingSoon}</p>
       ) : (
         <>
           <div role="status">

@@ -3,7 +3,7 @@ import type { CycleView, Draft } from "../../../../app/contract/seriesViews.ts";
 import type { ForceUnit } from "../../../../app/quantity/forceUnits.ts";
 import { useCore } from "../../../state/CoreContext.ts";
 import { Button } from "../../../ui/Button.tsx";
-import { flagTexts } from "../../../words/recordTexts.ts";
+import { flagTexts } from "../../../words/records/recordTexts.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { useReport } from "../../shell/useReport.ts";
 import { changeSeries, lastCounting } from "../acts.ts";

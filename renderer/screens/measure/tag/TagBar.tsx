@@ -1,5 +1,5 @@
 import type { Draft } from "../../../../app/contract/seriesViews.ts";
-import { checkReasonTexts } from "../../../words/recordTexts.ts";
+import { checkReasonTexts } from "../../../words/records/recordTexts.ts";
 import { useWords } from "../../../words/SpeechContext.tsx";
 import { measureTexts } from "../texts.ts";
 import { useTagNames } from "./useTagNames.ts";

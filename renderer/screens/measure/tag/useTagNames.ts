@@ -6,7 +6,7 @@ import { forceUnitOf } from "../../../words/Speech.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { measureTexts } from "../texts.ts";
 
-export type TagName = { readonly name: string | undefined; readonly about: string; readonly doubt?: boolean };
+type TagName = { readonly name: string | undefined; readonly about: string; readonly doubt?: boolean };
 
 const dotted = (parts: readonly (string | undefined)[]) =>
   parts.filter((part) => part !== undefined && part !== "").join(" · ");

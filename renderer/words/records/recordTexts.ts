@@ -1,4 +1,4 @@
-import { inBoth } from "./inBoth.ts";
+import { inBoth } from "../inBoth.ts";
 
 /** Words for the codes that records carry. */
 export const checkReasonTexts = inBoth({

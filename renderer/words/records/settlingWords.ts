@@ -1,7 +1,7 @@
-import type { ForceUnit } from "../../app/quantity/forceUnits.ts";
-import type { Settling } from "../../app/verdict/whatSettles.ts";
-import { inBoth } from "./inBoth.ts";
-import type { Speech } from "./Speech.ts";
+import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
+import type { Settling } from "../../../app/verdict/whatSettles.ts";
+import { inBoth } from "../inBoth.ts";
+import type { Speech } from "../Speech.ts";
 
 export const settlingTexts = inBoth({
   scatterUnknown: [

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
-import { serviceTexts } from "../../words/recordTexts.ts";
-import { useWords } from "../../words/SpeechContext.tsx";
+import { serviceTexts } from "../../../words/records/recordTexts.ts";
+import { useWords } from "../../../words/SpeechContext.tsx";
 import { trendTexts } from "./trendTexts.ts";
 import type { TrendWords } from "./trendViewOf.ts";
 

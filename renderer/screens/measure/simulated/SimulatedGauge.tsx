@@ -1,8 +1,8 @@
 import { useStore } from "zustand";
-import { useCore } from "../../state/CoreContext.ts";
-import { Button } from "../../ui/Button.tsx";
-import { useWords } from "../../words/SpeechContext.tsx";
-import { measureTexts } from "./texts.ts";
+import { useCore } from "../../../state/CoreContext.ts";
+import { Button } from "../../../ui/Button.tsx";
+import { useWords } from "../../../words/SpeechContext.tsx";
+import { measureTexts } from "../texts.ts";
 import { useSimulated } from "./useSimulated.ts";
 
 /** The simulated gauge is played with here: clamp, release, and the way to what can go wrong. */

@@ -1,4 +1,4 @@
-import { inBoth } from "./inBoth.ts";
+import { inBoth } from "../inBoth.ts";
 
 /** The five answers, always beside their mark. */
 export const verdictTexts = inBoth({

@@ -1,10 +1,10 @@
-import type { CheckRow, SpindlePage } from "../../../app/contract/recordViews.ts";
-import { type ForceUnit, newtonsPerUnit } from "../../../app/quantity/forceUnits.ts";
-import type { Colours } from "../../chart/colours.ts";
-import { niceTicks } from "../../chart/niceTicks.ts";
-import type { TrendEvent, TrendView } from "../../chart/trend/TrendView.ts";
-import { timeTicks } from "../../chart/trend/timeTicks.ts";
-import type { Speech } from "../../words/Speech.ts";
+import type { CheckRow, SpindlePage } from "../../../../app/contract/recordViews.ts";
+import { type ForceUnit, newtonsPerUnit } from "../../../../app/quantity/forceUnits.ts";
+import type { Colours } from "../../../chart/colours.ts";
+import { niceTicks } from "../../../chart/niceTicks.ts";
+import type { TrendEvent, TrendView } from "../../../chart/trend/TrendView.ts";
+import { timeTicks } from "../../../chart/trend/timeTicks.ts";
+import type { Speech } from "../../../words/Speech.ts";
 
 const DAY_MS = 86_400_000;
 /** How far ahead the chart reaches at most, as a share of what has been seen. */

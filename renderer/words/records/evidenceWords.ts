@@ -1,8 +1,8 @@
-import type { Evidence, Hint } from "../../app/trend/hints.ts";
-import type { TrendNote } from "../../app/trend/trendNotes.ts";
-import { inBoth } from "./inBoth.ts";
-import type { Language } from "./language.ts";
-import type { Speech } from "./Speech.ts";
+import type { Evidence, Hint } from "../../../app/trend/hints.ts";
+import type { TrendNote } from "../../../app/trend/trendNotes.ts";
+import { inBoth } from "../inBoth.ts";
+import type { Language } from "../language.ts";
+import type { Speech } from "../Speech.ts";
 
 /** What a hint points at. */
 export const hintTexts = inBoth({

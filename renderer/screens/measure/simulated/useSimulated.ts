@@ -1,7 +1,7 @@
 import { useCallback } from "react";
-import type { Input } from "../../../app/contract/methods.ts";
-import { useCore } from "../../state/CoreContext.ts";
-import { useReport } from "../shell/useReport.ts";
+import type { Input } from "../../../../app/contract/methods.ts";
+import { useCore } from "../../../state/CoreContext.ts";
+import { useReport } from "../../shell/useReport.ts";
 
 type Command = Input<"simulated.command">["command"];
 

@@ -1,8 +1,8 @@
 import { useStore } from "zustand";
-import { useCore } from "../../state/CoreContext.ts";
-import { Button } from "../../ui/Button.tsx";
-import { useWords } from "../../words/SpeechContext.tsx";
-import { measureTexts } from "./texts.ts";
+import { useCore } from "../../../state/CoreContext.ts";
+import { Button } from "../../../ui/Button.tsx";
+import { useWords } from "../../../words/SpeechContext.tsx";
+import { measureTexts } from "../texts.ts";
 import { useSimulated } from "./useSimulated.ts";
 
 /** What can go wrong with gauge and spindle, to be tried out. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { reasonSentence } from "../../../renderer/words/reasonSentence.ts";
-import { reasonSentences } from "../../../renderer/words/reasonSentences.ts";
-import { createSpeech } from "../../../renderer/words/Speech.ts";
+import { reasonSentence } from "../../../../renderer/words/records/reasonSentence.ts";
+import { reasonSentences } from "../../../../renderer/words/records/reasonSentences.ts";
+import { createSpeech } from "../../../../renderer/words/Speech.ts";
 
 const english = createSpeech("en", "en-GB");
 const german = createSpeech("de", "de-DE");

@@ -1,4 +1,4 @@
-import { inBoth } from "../../words/inBoth.ts";
+import { inBoth } from "../../../words/inBoth.ts";
 
 /** What the trend chart and its figures say. */
 export const trendTexts = inBoth({

@@ -1,8 +1,8 @@
-import type { SpindlePage } from "../../../app/contract/recordViews.ts";
-import { type ForceUnit, fromNewtons } from "../../../app/quantity/forceUnits.ts";
-import { serviceTexts } from "../../words/recordTexts.ts";
-import { unitText } from "../../words/Speech.ts";
-import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import type { SpindlePage } from "../../../../app/contract/recordViews.ts";
+import { type ForceUnit, fromNewtons } from "../../../../app/quantity/forceUnits.ts";
+import { serviceTexts } from "../../../words/records/recordTexts.ts";
+import { unitText } from "../../../words/Speech.ts";
+import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { trendTexts } from "./trendTexts.ts";
 
 const YEAR_DAYS = 365.25;

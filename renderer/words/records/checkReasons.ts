@@ -1,4 +1,4 @@
-import type { CheckReason } from "../../app/ledger/check.ts";
+import type { CheckReason } from "../../../app/ledger/check.ts";
 
 /** The order a list shows them in. */
 export const checkReasons: readonly CheckReason[] = [

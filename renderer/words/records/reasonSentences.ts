@@ -1,5 +1,5 @@
-import type { Reason } from "../../app/verdict/Judgement.ts";
-import type { Language } from "./language.ts";
+import type { Reason } from "../../../app/verdict/Judgement.ts";
+import type { Language } from "../language.ts";
 
 /** A reason's figures as the reader sees them. */
 export type Figures = {
@@ -49,8 +49,8 @@ export const reasonSentences: Record<Reason["code"], Record<Language, Sentence>>
     de: () => "Es wurde keine gültige Kraft gemessen.",
   },
   noLimits: {
-    en: ({ value }) => `${value} has neither a limit nor a baseline to be compared with.`,
-    de: ({ value }) => `Für ${value} gibt es weder eine Grenze noch einen Ausgangswert.`,
+    en: () => "There is neither a limit nor a baseline to compare it with.",
+    de: () => "Es gibt weder eine Grenze noch einen Ausgangswert zum Vergleich.",
   },
   belowMinimum: {
     en: ({ value, limit }) => `${value} lies below the minimum of ${limit}.`,

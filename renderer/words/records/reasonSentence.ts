@@ -1,10 +1,10 @@
-import type { ForceUnit } from "../../app/quantity/forceUnits.ts";
-import type { Reason } from "../../app/verdict/Judgement.ts";
+import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
+import type { Reason } from "../../../app/verdict/Judgement.ts";
+import type { Speech } from "../Speech.ts";
 import { type Figures, reasonSentences } from "./reasonSentences.ts";
-import type { Speech } from "./Speech.ts";
 
 /** A filed reason carries its code as plain text: an older or newer program may have written it. */
-export type ReasonView = Omit<Reason, "code"> & { readonly code: string };
+type ReasonView = Omit<Reason, "code"> & { readonly code: string };
 
 /**
  * Why, as one plain sentence in the reader's language.

@@ -1,7 +1,7 @@
-import type { Remark } from "../../app/ledger/check.ts";
-import type { ForceUnit } from "../../app/quantity/forceUnits.ts";
-import type { Language } from "./language.ts";
-import type { Speech } from "./Speech.ts";
+import type { Remark } from "../../../app/ledger/check.ts";
+import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
+import type { Language } from "../language.ts";
+import type { Speech } from "../Speech.ts";
 
 type Said = Record<Language, (about: string) => string>;
 

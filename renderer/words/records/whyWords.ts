@@ -1,6 +1,6 @@
-import type { SpindleRow } from "../../app/contract/recordViews.ts";
-import { inBoth } from "./inBoth.ts";
-import type { Speech } from "./Speech.ts";
+import type { SpindleRow } from "../../../app/contract/recordViews.ts";
+import { inBoth } from "../inBoth.ts";
+import type { Speech } from "../Speech.ts";
 
 export const whyTexts = inBoth({
   neverMeasured: ["never measured", "nie gemessen"],
