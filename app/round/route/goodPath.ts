@@ -1,8 +1,8 @@
 import { improvePath, pathCost } from "./improvePath.ts";
 
 /** Kicks per point, and the most of all: enough that small cases come out at their optimum, and 200 points in a second. */
-const KICKS_PER_POINT = 12;
-const MOST_WORK = 1_200_000;
+const KICKS_PER_POINT = 40;
+const MOST_WORK = 1_000_000;
 
 /**
  * A short open path: the best of several starts improved by local search, then kicked and improved again. Always the
