@@ -1,7 +1,7 @@
 import { isSteady } from "./progress.ts";
 import { clustersOf, mainCluster, noTail, rowsOf } from "./rows.ts";
 import type { SampleLine } from "./sampleLines.ts";
-import { type NumberMode, plainMode, tokenizer } from "./tokens.ts";
+import { type NumberMode, tokenizer } from "./tokens.ts";
 
 /**
  * How this stream writes its numbers: decimal point or comma, and what groups thousands, if anything does. A comma
@@ -10,12 +10,23 @@ import { type NumberMode, plainMode, tokenizer } from "./tokens.ts";
 export function chooseMode(lines: readonly SampleLine[]): NumberMode {
   const texts = lines.map((line) => line.text);
   const share = (pattern: RegExp) => texts.filter((text) => pattern.test(text)).length / Math.max(1, texts.length);
-  if (share(/\d'\d{3}/) > 0.02 && groups(texts, "'")) return { mark: share(/\d,\d/) > 0.2 ? "," : ".", thousands: "'" };
-  if (share(/\d,\d/) > 0.02 && groups(texts, ",")) return { mark: ".", thousands: "," };
-  if (share(/\d\.\d/) > 0.02 && groups(texts, ".")) return { mark: ",", thousands: "." };
+  const glued = signsBehindDigits(share);
+  if (share(/\d'\d{3}/) > 0.02 && groups(texts, "'"))
+    return { mark: share(/\d,\d/) > 0.2 ? "," : ".", thousands: "'", glued };
+  if (share(/\d,\d/) > 0.02 && groups(texts, ",")) return { mark: ".", thousands: ",", glued };
+  if (share(/\d\.\d/) > 0.02 && groups(texts, ".")) return { mark: ",", thousands: ".", glued };
   const mark = share(/\d,\d/) > 0.2 && commaIsDecimal(texts) ? "," : ".";
-  const thousands = blankGroups(lines, { mark, thousands: "" }) ? " " : "";
-  return { ...plainMode, mark, thousands };
+  const thousands = blankGroups(lines, { mark, thousands: "", glued }) ? " " : "";
+  return { mark, thousands, glued };
+}
+
+/**
+ * Whether a plus or minus right behind digits is the next number's sign. A dash that stands in every line may part
+ * anything, as in a date; one that comes and goes, or stands before decimals, is a minus.
+ */
+function signsBehindDigits(share: (pattern: RegExp) => number): boolean {
+  const dashes = share(/\d-\d(?!\d-\d|\d\d-\d)(?<!\d-\d\d?-\d)/);
+  return share(/\d\+\d/) > 0.02 || (dashes > 0.02 && dashes < 0.7) || share(/\d-\d+[.,]\d/) > 0.02;
 }
 
 /** Whether `mark` groups thousands: always three digits behind it, and below a thousand numbers have none. */

@@ -34,6 +34,8 @@ export function otherForm(
   const own = { ...context, checksum };
   const cut = main.signature.startsWith(cluster.signature) || main.signature.endsWith(cluster.signature);
   const form = buildForm(cluster, own);
+  // A dash right before the number that the main form does not have may be its sign.
+  if (form !== undefined && textBefore(form.choice.force, cluster).endsWith("-")) return undefined;
   const reads =
     form !== undefined &&
     form.choice.torque === undefined &&
@@ -52,6 +54,8 @@ function sameSpan(wanted: FoundChecksum, found: FoundChecksum | undefined, main:
   const toEnd = (to: number, rows: readonly Row[]) => 2 * rows[0]!.tokens.length - to;
   return found?.from === wanted.from && toEnd(found.to, cluster.rows) === toEnd(wanted.to, main.rows);
 }
+
+const textBefore = (force: Column, { rows }: Cluster) => rows[0]!.body.slice(0, rows[0]!.tokens[force.index]!.at);
 
 /** Whether the force of a cut form stands where the main form has it: from the line's beginning, or from its end. */
 function samePlace(force: Column, mainForce: Column, cluster: Cluster, main: Cluster): boolean {

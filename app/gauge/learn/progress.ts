@@ -35,7 +35,7 @@ export function isSteady(column: readonly number[]): boolean {
 function steadyClock(steps: readonly number[], whole: boolean): Progress | undefined {
   const sorted = [...steps].sort((a, b) => a - b);
   const middle = sorted[sorted.length >> 1]!;
-  if (middle <= 0 || steps.filter((step) => step < 0).length > 0.1 * steps.length) return undefined;
+  if (middle <= 0 || steps.filter((step) => step < 0).length > 0.13 * steps.length) return undefined;
   const slack = Math.max(whole ? 1 : 0, 0.25 * middle) + 1e-9 * middle;
   const near = steps.filter((step) => step > 0 && Math.abs(step - middle) <= slack);
   if (near.length < 0.75 * steps.length || (whole && middle < 2 && near.every((step) => step === 1))) return undefined;

@@ -22,9 +22,12 @@ export type Token = {
 };
 
 /** How numbers are written in this stream; the other of point and comma is then a separator. */
-export type NumberMode = { readonly mark: "." | ","; readonly thousands: "" | " " | "," | "." | "'" };
-
-export const plainMode: NumberMode = { mark: ".", thousands: "" };
+export type NumberMode = {
+  readonly mark: "." | ",";
+  readonly thousands: "" | " " | "," | "." | "'";
+  /** A sign right behind digits belongs to the number after it ("0017+012.3"), not to a date or a range. */
+  readonly glued: boolean;
+};
 
 const torque =
   "(?:da|[kdcmM])?[Nn][.*-]?(?:cm|mm|m)|(?:da|[kdcmM])?N (?:cm|mm|m)|(?:lbf?|ozf?|kgf?|kp|g)[ .*-]?(?:ft|in|cm|mm)|(?:kgf?|kp)[ .*-]?m|" +
@@ -40,10 +43,11 @@ export function tokenizer(mode: NumberMode): (line: string) => Token[] {
   const figure = `(?:${digits}(?:${mark}\\d+)?|${mark}\\d+)(?:[eE][+-]?\\d{1,3}(?![A-Za-z0-9]))?`;
   // Where the comma separates, it begins a fraction of a second only with three digits that end there.
   const fraction = mode.mark === "," ? "[.,]\\d+" : "\\.\\d+|,\\d{3}(?![\\d.,])";
+  const glued = mode.glued ? "" : "(?<!\\d)";
   const pattern = new RegExp(
     `(?<clock>(?<!\\d)\\d{1,2}:[0-5]\\d(?::[0-5]\\d(?:${fraction})?)?(?![\\d:]))|` +
       `(?<date>(?<!\\d)(?:\\d{4}([-./])\\d\\d\\3\\d\\d(?!\\d)|\\d\\d([-./])\\d\\d\\4(?:\\d{4}|\\d\\d)(?!\\d)))|` +
-      `(?<number>(?:(?<!\\d)[+-] *)?${figure}(?:[+-](?![\\d+.,-]))?)|(?<word>${word})|(?<run>[-.]{2,}|(?<same>[_*?#=])\\k<same>+)|(?<mark>[^ ])`,
+      `(?<number>(?:${glued}[+-] *)?${figure}(?:[+-](?![\\d+.,-]))?)|(?<word>${word})|(?<run>[-.]{2,}|(?<same>[_*?#=])\\k<same>+)|(?<mark>[^ ])`,
     "g",
   );
   return (line) => Array.from(line.matchAll(pattern), (found) => tokenOf(found, mode));
