@@ -37,7 +37,7 @@ const heldAmongLive = 16;
 export class CycleDetector {
   readonly #phases: Phases;
   readonly #stamps = new StampClock();
-  #greatestN = Number.NEGATIVE_INFINITY;
+  readonly #greatestN = new Float64Array([Number.NEGATIVE_INFINITY]); // a plain member would be a new object each time
   #stamping = false;
   #overloaded = false;
   #heldNow = false;
@@ -139,7 +139,7 @@ export class CycleDetector {
       forceN: indicationN === undefined || zeroN === undefined ? undefined : indicationN - zeroN,
       indicationN,
       zeroN,
-      greatestN: zeroN === undefined || !Number.isFinite(this.#greatestN) ? undefined : this.#greatestN - zeroN,
+      greatestN: zeroN === undefined || !Number.isFinite(this.#greatestN[0]) ? undefined : this.#greatestN[0]! - zeroN,
       holdingS: Number.isNaN(holdingS) ? undefined : holdingS,
       places: trace.placeOf(trace.length),
       cycleFromIndex: phase === UP || phase === FALL ? trace.placeOf(out.onset) : undefined,
@@ -187,8 +187,7 @@ export class CycleDetector {
     const resting = this.#phases.phase === REST;
     this.#phases.take();
     if (this.#phases.phase !== UP) return;
-    if (resting || value > this.#greatestN)
-      this.#greatestN = value < Number.POSITIVE_INFINITY ? value : this.#greatestN;
+    if ((resting || value > this.#greatestN[0]!) && value < Number.POSITIVE_INFINITY) this.#greatestN[0] = value;
   }
 }
 
