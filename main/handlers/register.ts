@@ -3,8 +3,10 @@ import { AppError } from "../../app/contract/result.ts";
 import { adapterList, readAdapter } from "../store/records/adapters.ts";
 import { checkCountsByTool, gaugeList, readGauge } from "../store/records/gauges.ts";
 import { operatorList, putPerson, readOperator } from "../store/records/operators.ts";
+import { hasRegistered } from "../store/records/register.ts";
 import { readSpindle, spindleList } from "../store/records/spindles.ts";
 import type { Context } from "./Context.ts";
+import { programView } from "./program.ts";
 import { toAdapterRow, toGaugeRow, toOperatorView, toSpindleRow } from "./rows.ts";
 import { today } from "./today.ts";
 
@@ -39,6 +41,7 @@ export function registerHandlers(context: Context): Part {
     "spindles.list": () => spindleList(store.db).map(toSpindleRow),
     "spindles.save": (input) => {
       const spindleId = input.spindleId ?? store.newId();
+      const first = !hasRegistered(store.db, "spindle");
       refuseTwin(
         spindleList(store.db).map((s) => ({ id: s.spindle.spindleId, state: s.spindle.state, label: s.spindle.name })),
         { id: spindleId, state: input.state, label: input.name },
@@ -49,6 +52,7 @@ export function registerHandlers(context: Context): Part {
       changed("spindles");
       const row = toSpindleRow(readSpindle(store.db, spindleId)!); // just filed
       hub.say("spindle.changed", row);
+      if (first) hub.say("program.changed", programView(context)); // no page leads by the hand any more
       return row;
     },
 

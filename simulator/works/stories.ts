@@ -71,7 +71,7 @@ export const stories: readonly Story[] = [
     gauge: "Gauge 1",
     nominalN: 18_000,
     changesADay: 380,
-    wear: (ageDays) => ({ ...sound, brokenDiscs: ageDays > 420 ? 0 : ageDays > 150 ? 2 : 5 }), // springs break
+    wear: (ageDays) => ({ ...sound, brokenDiscs: ageDays > 400 ? 0 : 5 }), // springs break, all at once
   },
   {
     machine: "Mill 4",
