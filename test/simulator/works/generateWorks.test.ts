@@ -138,11 +138,11 @@ describe("the demo works as the program reads them", () => {
     expect(last("Mill 2")).toBeLessThan(0.9);
   });
 
-  it("hold one with broken springs: small steps at once, level between", () => {
+  it("hold one with broken springs: one step at once, level before and after", () => {
     const v = values("Mill 3");
     const steps = v.slice(1).map((x, i) => v[i]! - x);
-    expect(steps.filter((d) => d > 0.03)).toHaveLength(2);
-    expect(steps.filter((d) => Math.abs(d) > 0.025)).toHaveLength(2);
+    expect(steps.filter((d) => d > 0.03)).toHaveLength(1);
+    expect(steps.filter((d) => Math.abs(d) > 0.025)).toHaveLength(1);
   });
 
   it("hold a gripper that runs dry (lower, more scatter) and is well again after greasing", () => {
