@@ -39,7 +39,7 @@ export class LineDecoder implements LineReceiver {
   constructor(pattern: LinePattern) {
     if (pattern.unit === undefined && needsUnit(pattern))
       throw new RangeError("LineDecoder requires the unit of bare numbers");
-    this.#splitter = new LineSplitter(maxLineLength, lineEnds[pattern.terminator], pattern.fill);
+    this.#splitter = new LineSplitter(maxLineLength, lineEnds[pattern.terminator], pattern.fill, pattern.afterEnd);
     this.#readers = [pattern.fields, ...pattern.others.map((o) => o.fields)].map((f) => new LineReader(f, pattern));
     this.#reader = this.#readers[0]!;
     this.#parity =

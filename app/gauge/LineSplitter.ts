@@ -24,13 +24,17 @@ export class LineSplitter {
   readonly #first: number;
   readonly #second: number; // the same as #first where only one byte ends a line
   readonly #fill: boolean;
+  readonly #after: number;
+  #owed = 0; // bytes behind the end still to come
 
-  constructor(maxLength: number, end: LineEnd = "any", fill = false) {
+  /** @param after  bytes behind the line end that belong to the line, end included: a check that follows ETX */
+  constructor(maxLength: number, end: LineEnd = "any", fill = false, after = 0) {
     if (!(maxLength >= 1)) throw new RangeError("maxLength must be at least one");
     this.#kept = new Uint8Array(maxLength);
     this.#first = end === "ETX" ? ETX : end === "LF" ? LF : CR;
     this.#second = end === "any" ? LF : this.#first;
     this.#fill = fill;
+    this.#after = after;
   }
 
   /** Whether the next byte begins a line. */
@@ -48,22 +52,28 @@ export class LineSplitter {
     const first = this.#first;
     const second = this.#second;
     const size = chunk.length;
+    if (this.#owed > 0) return this.#settle(chunk, from, receiver);
     let at = from;
     while (at < size && chunk[at] !== first && chunk[at] !== second) at += 1;
     if (at === size) this.#keep(chunk, from, size);
-    else if (this.#length > 0) this.#finish(chunk, from, at, receiver);
+    else if (this.#after > 0) {
+      this.#keep(chunk, from, at + 1);
+      this.#owed = this.#after;
+    } else if (this.#length > 0) this.#finish(chunk, from, at, receiver);
     else this.#pass(chunk, from, at, receiver);
     return at + 1;
   }
 
   /** The position behind the line end at `at`, or -1 when there is none; a CR before the LF belongs to it. */
   behindEnd(chunk: Uint8Array, at: number): number {
+    if (this.#after > 0) return chunk[at - 1 - this.#after] === this.#first ? at : -1;
     const p = this.#first === LF && at < chunk.length && chunk[at] === CR ? at + 1 : at;
     return p < chunk.length && (chunk[p] === this.#first || chunk[p] === this.#second) ? p + 1 : -1;
   }
 
   /** Hands on what has come since the last line end, for the end of a file. */
   end(receiver: LineReceiver): void {
+    this.#owed = 0;
     if (this.#length > 0) this.#finish(this.#kept, 0, 0, receiver);
   }
 
@@ -71,6 +81,7 @@ export class LineSplitter {
   forget(): boolean {
     const had = this.#length > 0;
     this.#length = 0;
+    this.#owed = 0;
     return had;
   }
 
@@ -80,6 +91,21 @@ export class LineSplitter {
     if (start === to) return;
     if (to - start > this.#kept.length) this.#drop(receiver);
     else receiver.line(bytes, start, to);
+  }
+
+  /** Takes what is owed behind a line end; a start byte before that begins the next line all the same. */
+  #settle(chunk: Uint8Array, from: number, receiver: LineReceiver): number {
+    let to = from;
+    while (to < chunk.length && this.#owed > 0 && chunk[to] !== STX) {
+      to += 1;
+      this.#owed -= 1;
+    }
+    if (to === chunk.length && this.#owed > 0) this.#keep(chunk, from, to);
+    else {
+      this.#owed = 0;
+      this.#finish(chunk, from, to, receiver);
+    }
+    return to;
   }
 
   #finish(chunk: Uint8Array, from: number, to: number, receiver: LineReceiver): void {
@@ -115,6 +141,7 @@ export class LineSplitter {
 }
 
 const NUL = 0x00;
+const STX = 0x02;
 const ETX = 0x03;
 const LF = 0x0a;
 const CR = 0x0d;

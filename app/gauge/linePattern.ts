@@ -109,6 +109,8 @@ const body = z.strictObject({
     .default([]),
   /** `any`: CR, LF or both, empty lines do not count. `ETX` ends the line; further control characters before the next are skipped. */
   terminator: z.enum(["CR", "LF", "CRLF", "ETX", "any"]),
+  /** Characters that follow ETX and belong to its line: a check of the frame. ETX is then one of the fields. */
+  afterEnd: z.int().min(0).max(8).default(0),
   /** Set where eight bits were received but seven sent. */
   parity: z.enum(["none", "even", "odd", "mark"]).default("none"),
   /** NUL is sent as fill between lines and skipped (ECMA-6: it may be put in or taken out without a change of meaning). */
@@ -159,6 +161,7 @@ export const linePatternSchema = body.superRefine((pattern, context) => {
       refuse(["others", k, "fields", ...i], message),
     );
   }
+  if (pattern.afterEnd > 0 && pattern.terminator !== "ETX") refuse(["afterEnd"], "only behind ETX");
   if (pattern.sends === "onRequest" && pattern.request === undefined)
     refuse(["request"], "what is asked for is missing");
 });

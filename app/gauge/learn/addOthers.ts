@@ -32,7 +32,7 @@ export function addOthers(main: MainForm, sample: Sample): LinePattern {
 
 /** The lines a pattern does not read. */
 function unread(lines: readonly SampleLine[], pattern: LinePattern): SampleLine[] {
-  const decoder = new LineDecoder({ ...pattern, parity: "none", terminator: "any" });
+  const decoder = new LineDecoder({ ...pattern, parity: "none", terminator: "any", afterEnd: 0 });
   let refused = false;
   const refuse = () => {
     refused = true;

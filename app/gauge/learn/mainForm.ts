@@ -42,6 +42,7 @@ export function mainForm(sample: Sample, hints: LearnHints): MainForm | Torque |
     terminator: sample.ends.terminator,
     parity: sample.parity,
     fill: sample.ends.fill,
+    afterEnd: sample.ends.afterEnd,
     ...(form.choice.unit === undefined && hints.unit !== undefined ? { unit: hints.unit } : {}),
     massMeansForce: unitOf(form.choice.unit)?.kind === "mass" && hints.unit !== undefined,
     ...rateOf(form, hints),

@@ -27,7 +27,8 @@ export function readSample(bytes: Uint8Array): Sample | Nothing | Torque {
   const parity = findParity(picks[0]!);
   const texts = picks.map((pick) => textOf(stripped(pick, parity)));
   const ends =
-    findLineEnds(texts[0]!) ?? (bytes.length <= oneLine ? { terminator: "any" as const, fill: false } : undefined);
+    findLineEnds(texts[0]!) ??
+    (bytes.length <= oneLine ? { terminator: "any" as const, fill: false, afterEnd: 0 } : undefined);
   if (ends === undefined)
     return nothing("there is no line end in the whole sample: the port's speed may be wrong", false);
   const lines: SampleLine[] = [];

@@ -3,9 +3,15 @@ import { describe, expect, it } from "vitest";
 import { type LineEnd, LineSplitter } from "../../../app/gauge/LineSplitter.ts";
 import { bytesOfText } from "./formats.ts";
 
-function linesOf(chunks: readonly Uint8Array[], end: LineEnd = "any", fill = false, maxLength = 12): string[] {
+function linesOf(
+  chunks: readonly Uint8Array[],
+  end: LineEnd = "any",
+  fill = false,
+  maxLength = 12,
+  after = 0,
+): string[] {
   const lines: string[] = [];
-  const splitter = new LineSplitter(maxLength, end, fill);
+  const splitter = new LineSplitter(maxLength, end, fill, after);
   const receiver = {
     line: (bytes: Uint8Array, from: number, to: number) => lines.push(String.fromCharCode(...bytes.subarray(from, to))),
     overlong: () => lines.push("(overlong)"),
@@ -25,6 +31,20 @@ describe("LineSplitter", () => {
     expect(linesOf([bytesOfText("a\rb\r\nc\n")], "LF")).toEqual(["a\rb\r", "c"]);
     expect(linesOf([bytesOfText("a\r\nb\rc\r")], "CR")).toEqual(["a", "b", "c"]);
     expect(linesOf([bytesOfText("\u0002a\u0003\r\n\u0002b\u0003")], "ETX")).toEqual(["\u0002a", "\u0002b"]);
+  });
+
+  it("counts a check behind ETX to its line, and begins anew at STX where the check is cut", () => {
+    const text = "\u0002a\u0003XY\u0002b\u0003Z\u0002c\u0003XY";
+    expect(linesOf([bytesOfText(text)], "ETX", false, 12, 2)).toEqual([
+      "\u0002a\u0003XY",
+      "\u0002b\u0003Z",
+      "\u0002c\u0003XY",
+    ]);
+    expect(linesOf([...text].map(bytesOfText), "ETX", false, 12, 2)).toEqual([
+      "\u0002a\u0003XY",
+      "\u0002b\u0003Z",
+      "\u0002c\u0003XY",
+    ]);
   });
 
   it("drops a line over its limit whole, counts it, and reads the next", () => {
@@ -60,7 +80,7 @@ describe("LineSplitter", () => {
   });
 
   it("gives the same lines for any chunking", () => {
-    const text = fc.string({ unit: fc.constantFrom("a", "b", "\r", "\n", "\0", "\u0003"), maxLength: 60 });
+    const text = fc.string({ unit: fc.constantFrom("a", "b", "\r", "\n", "\0", "\u0003", "\u0002"), maxLength: 60 });
     const end = fc.constantFrom<LineEnd>("CR", "LF", "ETX", "any");
     fc.assert(
       fc.property(
@@ -76,7 +96,8 @@ describe("LineSplitter", () => {
             chunks.push(bytes.subarray(at, at + size));
             at += size;
           }
-          expect(linesOf(chunks, e, fill)).toEqual(linesOf([bytes], e, fill));
+          const after = e === "ETX" ? sizes.length % 3 : 0;
+          expect(linesOf(chunks, e, fill, 12, after)).toEqual(linesOf([bytes], e, fill, 12, after));
         },
       ),
       { numRuns: 2000, seed: 4 },

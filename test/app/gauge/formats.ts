@@ -296,6 +296,14 @@ export const formats: readonly Format[] = [
     line: (s) => `${STX}${pad(s.fig, 7)} kN,${hex(xor(`${STX}${pad(s.fig, 7)} kN,`))}`,
   },
   {
+    name: "XOR behind ETX, nothing behind it",
+    unit: "kN",
+    decimals: 2,
+    end: "",
+    checked: true,
+    line: (s) => `${STX}${pad(s.fig, 7)} kN${ETX}${hex(xor(`${pad(s.fig, 7)} kN${ETX}`))}`,
+  },
+  {
     name: "XOR behind ETX",
     unit: "kN",
     decimals: 2,
