@@ -37,7 +37,6 @@ const heldAmongLive = 16;
 export class CycleDetector {
   readonly #phases: Phases;
   readonly #stamps = new StampClock();
-  readonly #greatestN = new Float64Array([Number.NEGATIVE_INFINITY]); // a plain member would be a new object each time
   #stamping = false;
   #overloaded = false;
   #heldNow = false;
@@ -80,7 +79,7 @@ export class CycleDetector {
     }
     this.#overloaded = false;
     this.#heldNow = false;
-    this.#take();
+    phases.take();
   }
 
   /** A line that could not be read keeps its place in time. */
@@ -132,6 +131,7 @@ export class CycleDetector {
     const { phase, trace, out, band, pace } = this.#phases;
     const zeroN = phase === SEEK ? undefined : band.trueN;
     const indicationN = this.#overloaded ? undefined : latestReading(trace);
+    const greatest = this.#phases.greatestN;
     const holding = phase === UP && trace.length - out.onset > 2 * pace.quiet && this.#phases.isQuiet();
     const holdingS = holding ? trace.secondsBetween(out.onset, trace.length - 1) : Number.NaN;
     return {
@@ -139,7 +139,7 @@ export class CycleDetector {
       forceN: indicationN === undefined || zeroN === undefined ? undefined : indicationN - zeroN,
       indicationN,
       zeroN,
-      greatestN: zeroN === undefined || !Number.isFinite(this.#greatestN[0]) ? undefined : this.#greatestN[0]! - zeroN,
+      greatestN: greatest === undefined || zeroN === undefined ? undefined : greatest - zeroN,
       holdingS: Number.isNaN(holdingS) ? undefined : holdingS,
       places: trace.placeOf(trace.length),
       cycleFromIndex: phase === UP || phase === FALL ? trace.placeOf(out.onset) : undefined,
@@ -172,22 +172,13 @@ export class CycleDetector {
     else {
       this.#phases.trace.append(forceN, tS);
       this.#phases.trace.markHeld();
-      this.#take();
+      this.#phases.take();
     }
   }
 
   #place(value: number, tS: number): void {
     this.#phases.trace.append(value, tS);
-    this.#take();
-  }
-
-  #take(): void {
-    const { trace } = this.#phases;
-    const value = trace.values[trace.length - 1]!;
-    const resting = this.#phases.phase === REST;
     this.#phases.take();
-    if (this.#phases.phase !== UP) return;
-    if ((resting || value > this.#greatestN[0]!) && value < Number.POSITIVE_INFINITY) this.#greatestN[0] = value;
   }
 }
 

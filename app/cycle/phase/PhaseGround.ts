@@ -28,6 +28,7 @@ export class PhaseGround {
   protected readonly filer: CycleFiler;
   /** No clamping since the start or the last gap: the first rest may turn out to be a hold. */
   protected initial = true;
+  protected lastGreatestN: number | undefined;
   /** What was in the air when the link was lost, net. */
   protected lostLevelN: number | undefined;
 
@@ -47,6 +48,16 @@ export class PhaseGround {
   /** Whether the force stands still now. */
   isQuiet(): boolean {
     return this.quietNow(this.out.onset) !== undefined;
+  }
+
+  /** Greatest indication of the clamping in work, or of the last one. Looked for when asked, not reading by reading. */
+  get greatestN(): number | undefined {
+    if (this.phase !== UP && this.phase !== FALL) return this.lastGreatestN;
+    let top = this.out.foldedPeakN ?? Number.NEGATIVE_INFINITY;
+    const { values, length } = this.trace;
+    for (let i = this.out.onset; i < length; i += 1)
+      if (values[i]! > top && values[i]! < Number.POSITIVE_INFINITY) top = values[i]!;
+    return Number.isFinite(top) ? top : undefined;
   }
 
   /** The rest in progress, where it is a true one. */

@@ -30,7 +30,7 @@ export class Phases extends PhaseGround {
 
   #seek(): void {
     const { trace, out } = this;
-    if (!out.blockDone(trace, this.pace)) return;
+    if (trace.length - out.blockFrom < this.pace.quiet >> 1) return;
     out.blockFrom = trace.length;
     this.setPace();
     const level = this.quietNow(0);
@@ -176,6 +176,7 @@ export class Phases extends PhaseGround {
       return;
     }
     this.initial = false;
+    this.lastGreatestN = this.greatestN;
     const stay = Math.min(trace.length, out.inside > 0 ? out.inside : this.pace.quiet);
     trace.dropHead(trace.length - stay);
     this.settleAt(level);

@@ -21,12 +21,14 @@ export function quietLevel(
   // Most stretches that move are seen to by this alone.
   const most = spread(Math.max(2 * knownSigmaN, 0.3 * known), Math.min(64, (to - from) / 2)) + 1.01 * known;
   if (knownSigmaN > 0 && drift > most) return undefined;
+  // A rise among few readings looks like noise; noise seen before tells it apart.
+  const shown = scatterOfSteps(values, from, to);
+  const likely = knownSigmaN > 0 ? Math.min(shown, 2 * knownSigmaN) : shown;
+  if (drift > spread(Math.max(likely, 0.3 * known), Math.min(64, (to - from) / 2)) + 1.01 * known) return undefined;
   const scale = stretchScale(values, from, to, known);
   if (scale === undefined || scale.n < Math.min(6, (to - from) / 2)) return undefined;
   const step = stepN > 0 ? stepN : Math.min(known, 2 * scale.sigma);
-  // A rise among few readings looks like noise; noise seen before tells it apart.
-  const shown = scatterOfSteps(values, from, to);
-  const sigma = Math.max(knownSigmaN > 0 ? Math.min(shown, 2 * knownSigmaN) : shown, 0.3 * step);
+  const sigma = Math.max(likely, 0.3 * step);
   const allowed = Math.max(spread(sigma, Math.min(scale.n, to - from)), 1.01 * step);
   if (drift > allowed || scale.sigma > 3.5 * sigma + 0.5 * step) return undefined;
   // Medians do not see the first readings of the next rise.

@@ -11,7 +11,7 @@ export type RestFound = {
 };
 
 /** Readings the noise is taken from; more tell no more. */
-const noiseKept = 1024;
+const noiseKept = 512;
 
 /**
  * The indication at rest: mean of the readings in [from, to) that lie within the zero band, so that knocks and spikes

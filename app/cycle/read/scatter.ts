@@ -46,7 +46,7 @@ export type Scatter = {
 };
 
 /** Residuals looked at for the memory of the noise; more tell no more, and each lag reads them all. */
-const enoughForMemory = 2048;
+const enoughForMemory = 1024;
 
 /**
  * Noise of a stretch, and how far its readings are independent. What other stretches of the same stream show of the

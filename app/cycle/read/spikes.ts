@@ -14,13 +14,13 @@ export function findSpikes(w: Float64Array, from: number, to: number, sigmaN: nu
   const found: number[] = [];
   const end = Math.min(to, w.length - 1); // no read past the end: it would make every number here an object
   for (let i = Math.max(from, 1); i < end; i += 1) {
-    const before = w[i - 1]!;
     const v = w[i]!;
-    const after = w[i + 1]!;
+    const before = w[i - 1]!;
     // Nearly every reading leaves here; those with a neighbour missing go on to the careful look.
-    const near = Math.abs(v - before) < least || Math.abs(v - after) < least;
-    const between = v > before ? after > v : after < v;
-    if (!near && !between && standsAlone(w, i, least)) found.push(i);
+    if (Math.abs(v - before) < least) continue;
+    const after = w[i + 1]!;
+    if (Math.abs(v - after) < least || (v > before ? after > v : after < v)) continue;
+    if (standsAlone(w, i, least)) found.push(i);
   }
   return found;
 }

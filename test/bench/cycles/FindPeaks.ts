@@ -37,7 +37,7 @@ export class FindPeaks {
     return path;
   }
 
-  /** Seconds one run takes. */
+  /** Seconds of its processor one run takes. */
   async time(path: string, prominence: number, width: number): Promise<number> {
     this.#child.stdin!.write(`${path} ${prominence} ${width}\n`);
     return Number((await this.#lines.next()).value);
