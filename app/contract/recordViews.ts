@@ -1,9 +1,10 @@
-import type { Check, Remark } from "../ledger/check.ts";
+import type { Check } from "../ledger/check.ts";
 import type { Adapter, Gauge, ServiceEvent, Spindle } from "../ledger/register.ts";
 import type { SharedMove } from "../trend/commonMode.ts";
 import type { FleetPlace } from "../trend/rankFleet.ts";
 import type { Trend } from "../trend/trendOf.ts";
-import type { Verdict } from "../verdict/Judgement.ts";
+import type { Reason, Verdict } from "../verdict/Judgement.ts";
+import type { TodaysWord } from "../verdict/todaysWord.ts";
 
 /** Rows and pages of what is filed. */
 
@@ -57,8 +58,32 @@ export type CheckPage = {
   readonly origin: string;
   readonly seq: number;
   readonly hash: string;
-  /** What today's limits and rule would say, when that differs from what was filed. */
-  readonly today: { readonly verdict: Verdict; readonly reasons: readonly Remark[] } | undefined;
+  /** What today's limits and rules would say; undefined when they are those of the day and say the same. */
+  readonly today: TodaysWord | undefined;
+};
+
+/** How many checks were filed with one verdict and would get another, or the same, today. */
+export type VerdictCount = { readonly filed: Verdict; readonly today: Verdict; readonly count: number };
+
+export type ChangedCheck = {
+  readonly checkId: string;
+  readonly spindleId: string;
+  readonly measuredAtMs: number;
+  readonly valueN: number | undefined;
+  readonly filed: Verdict;
+  readonly today: Verdict;
+  /** What decides today. */
+  readonly reason: Reason | undefined;
+};
+
+/** What `checks.rejudge` finishes with: today's word on every check that counts, beside the filed verdicts. */
+export type Rejudged = {
+  readonly counts: readonly VerdictCount[];
+  /** The gravest of today's answers first, then the newest; no more than a thousand. */
+  readonly changed: readonly ChangedCheck[];
+  readonly changedCount: number;
+  /** Of a spindle that is not in the register, or with figures that no judgement takes. */
+  readonly notJudged: number;
 };
 
 /** Readings of one cycle; times in seconds from its own first reading, or reading numbers when no rate was known. */

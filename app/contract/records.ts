@@ -46,6 +46,8 @@ export const records = {
   "checks.list": method<{ readonly rows: readonly CheckRow[]; readonly more: boolean }>()(page),
   "checks.get": method<CheckPage>()(z.strictObject({ checkId: id })),
   "checks.waveform": method<WaveformView>()(z.strictObject({ checkId: id, cycleId: id })),
+  /** What today's limits and rules would say of all checks, beside what was filed. `job.finished` carries a `Rejudged`. */
+  "checks.rejudge": method<{ readonly jobId: string }>()(nothing),
   "checks.void": method<SpindleRow>()(z.strictObject({ checkId: id, reason: reasonText, operatorId: id.optional() })),
   /** Takes back the check just filed, within a minute, without being asked why. */
   "checks.undo": method<SpindleRow>()(z.strictObject({ checkId: id })),

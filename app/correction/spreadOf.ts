@@ -1,6 +1,9 @@
 import type { Contribution } from "./Budget.ts";
 import type { Spread } from "./Spread.ts";
 
+/** What of a budget's line bends the shape of the sum. */
+export type SpreadLine = Pick<Contribution, "distribution" | "standardN" | "degreesOfFreedom">;
+
 /**
  * The spread of a budget's sum, as JCGM 101 assigns distributions: t scaled by its standard uncertainty where few
  * readings are behind a line, rectangles and triangles, bells. Of the t and of the rectangles the two that matter most
@@ -8,10 +11,10 @@ import type { Spread } from "./Spread.ts";
  * @param contributions  independent; at least one above zero
  * @see JCGM 101:2008 6.4.2, 6.4.5, 6.4.7, 6.4.9
  */
-export function spreadOf(contributions: readonly Contribution[]): Spread {
+export function spreadOf(contributions: readonly SpreadLine[]): Spread {
   let variance = 0;
   for (const { standardN } of contributions) variance += standardN * standardN;
-  const departure = (c: Contribution) => departureFromBell(c.standardN ** 2 / variance, c.degreesOfFreedom);
+  const departure = (c: SpreadLine) => departureFromBell(c.standardN ** 2 / variance, c.degreesOfFreedom);
   const few = contributions
     .filter((c) => c.distribution === "t" && departure(c) > FIRST)
     .toSorted((a, b) => departure(b) - departure(a))
@@ -55,7 +58,7 @@ function departureFromBell(share: number, degreesOfFreedom: number): number {
 }
 
 /** Variance and fourth cumulant of one line. A t of four degrees of freedom or fewer has no fourth: it is taken at five, as a bell. */
-function cumulants({ distribution, standardN, degreesOfFreedom }: Contribution): readonly [number, number] {
+function cumulants({ distribution, standardN, degreesOfFreedom }: SpreadLine): readonly [number, number] {
   const square = standardN * standardN;
   if (distribution === "rectangular") return [square, -1.2 * square * square];
   if (distribution === "triangular") return [square, -0.6 * square * square];

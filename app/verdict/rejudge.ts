@@ -3,19 +3,20 @@ import type { Comparison, JudgeInput, Judgement } from "./Judgement.ts";
 import { judge } from "./judge.ts";
 import { uncertaintyOf } from "./uncertaintyOf.ts";
 
-/** What a verdict needs of a filed check; JSON's null where there is none. A filed check has these fields as they stand. */
-export type Filed = {
+/** A check as it was filed; JSON's null where there is nothing. A filed check has these fields as they stand. */
+export type Filed<Line = Omit<Contribution, "degreesOfFreedom">> = {
   readonly valueN: number | null;
   readonly budget: {
     readonly standardN: number;
     readonly degreesOfFreedom: number | null;
-    readonly contributions: readonly (Omit<Contribution, "degreesOfFreedom"> & {
-      readonly degreesOfFreedom: number | null;
-    })[];
+    readonly contributions: readonly (Line & { readonly degreesOfFreedom: number | null })[];
   } | null;
   readonly baseline: Comparison | null;
   readonly previous: Comparison | null;
 };
+
+/** What of it a verdict needs: of each line its size and shape alone. */
+export type FiledFigures = Filed<Pick<Contribution, "distribution" | "standardN">>;
 
 /** What may have changed since. */
 export type Terms = Pick<JudgeInput, "limits" | "rule" | "cautionDrop" | "actDrop">;
@@ -26,7 +27,7 @@ export type Terms = Pick<JudgeInput, "limits" | "rule" | "cautionDrop" | "actDro
  * works can be gone through at once.
  * @returns  `cannotTell` for a check without a force, or without a budget
  */
-export function rejudge(filed: Filed, today: Terms): Judgement {
+export function rejudge(filed: FiledFigures, today: Terms): Judgement {
   const { valueN, budget } = filed;
   const none = { standardUncertaintyN: Number.NaN }; // without a force nobody looks at it
   return judge({
@@ -39,7 +40,7 @@ export function rejudge(filed: Filed, today: Terms): Judgement {
 }
 
 /** JSON has no infinity: very many degrees of freedom lie in the file as null. */
-function asBudget({ standardN, degreesOfFreedom, contributions }: NonNullable<Filed["budget"]>) {
+function asBudget({ standardN, degreesOfFreedom, contributions }: NonNullable<FiledFigures["budget"]>) {
   return {
     standardN,
     degreesOfFreedom: degreesOfFreedom ?? Number.POSITIVE_INFINITY,

@@ -1,5 +1,5 @@
 import type { Budget } from "../correction/Budget.ts";
-import { spreadOf } from "../correction/spreadOf.ts";
+import { type SpreadLine, spreadOf } from "../correction/spreadOf.ts";
 import type { JudgeInput } from "./Judgement.ts";
 
 /** What `judge` needs of a budget: every caller takes it from here, so that the forming, the filed and the re-judged check agree. */
@@ -7,7 +7,7 @@ export function uncertaintyOf({
   standardN,
   degreesOfFreedom,
   contributions,
-}: Pick<Budget, "standardN" | "degreesOfFreedom" | "contributions">): Pick<
+}: Pick<Budget, "standardN" | "degreesOfFreedom"> & { readonly contributions: readonly SpreadLine[] }): Pick<
   JudgeInput,
   "standardUncertaintyN" | "degreesOfFreedom" | "spread"
 > {

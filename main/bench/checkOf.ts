@@ -3,6 +3,7 @@ import type { Cycle } from "../../app/cycle/Cycle.ts";
 import type { LinePattern } from "../../app/gauge/linePattern.ts";
 import type { Check, FiledCycle } from "../../app/ledger/check.ts";
 import type { Reason } from "../../app/verdict/Judgement.ts";
+import { termsOf } from "../../app/verdict/termsOf.ts";
 import { correctionsOf } from "./corrections.ts";
 import type { DraftState } from "./DraftState.ts";
 import type { FormFacts } from "./FormFacts.ts";
@@ -64,10 +65,7 @@ export function checkOf(state: DraftState, formed: Formed, facts: FormFacts, now
     },
     valueN: forming?.valueN ?? null,
     budget: forming === undefined ? null : filedBudget(forming.budget),
-    limits: spindle.limits,
-    rule: spindle.rule ?? facts.works.rule,
-    cautionDrop: facts.works.cautionDrop,
-    actDrop: facts.works.actDrop,
+    ...termsOf(spindle, facts.works),
     baseline: formed.baseline ?? null,
     previous: formed.previous ?? null,
     verdict: forming?.judgement.verdict ?? "cannotTell",

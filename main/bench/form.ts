@@ -7,6 +7,7 @@ import { applyZeros } from "../../app/cycle/applyZeros.ts";
 import type { Cycle } from "../../app/cycle/Cycle.ts";
 import { seriesOf } from "../../app/cycle/seriesOf.ts";
 import { judge } from "../../app/verdict/judge.ts";
+import { termsOf } from "../../app/verdict/termsOf.ts";
 import { uncertaintyOf } from "../../app/verdict/uncertaintyOf.ts";
 import { whatSettles } from "../../app/verdict/whatSettles.ts";
 import { comparisonWith, type FiledComparison } from "./comparisonWith.ts";
@@ -43,10 +44,7 @@ export function form(state: DraftState, facts: FormFacts): Formed {
   const input = value && {
     valueN: value.force.correctedN,
     ...uncertaintyOf(value.budget),
-    limits: facts.spindle?.limits ?? {},
-    rule: facts.spindle?.rule ?? facts.works.rule,
-    cautionDrop: facts.works.cautionDrop,
-    actDrop: facts.works.actDrop,
+    ...termsOf(facts.spindle, facts.works),
     baseline: filed?.baseline,
     previous: filed?.previous,
   };

@@ -1,6 +1,9 @@
 import type { Handlers } from "../../app/contract/methods.ts";
 import type { CheckPage, SpindleRow } from "../../app/contract/recordViews.ts";
 import { AppError } from "../../app/contract/result.ts";
+import type { Check } from "../../app/ledger/check.ts";
+import { termsOf } from "../../app/verdict/termsOf.ts";
+import { todaysWord } from "../../app/verdict/todaysWord.ts";
 import { checkPage, checkSummary, type FiledCheck, readCheck } from "../store/records/checks.ts";
 import { readSpindle } from "../store/records/spindles.ts";
 import { cyclesWithWaveform, readWaveform } from "../store/records/waveforms.ts";
@@ -14,6 +17,7 @@ type Part = Pick<
   | "checks.list"
   | "checks.get"
   | "checks.waveform"
+  | "checks.rejudge"
   | "checks.void"
   | "checks.undo"
   | "baseline.choose"
@@ -49,6 +53,17 @@ export function checkHandlers(context: Context): Part {
     return check;
   };
 
+  /** A check from elsewhere may hold figures that no judgement takes: then today has nothing to say. */
+  const todayOf = (check: Check): CheckPage["today"] => {
+    const spindle = readSpindle(store.db, check.spindleId)?.spindle;
+    try {
+      return spindle && todaysWord(check, termsOf(spindle, context.works()));
+    } catch (cause) {
+      context.log.error("today's word on a check", cause);
+      return undefined;
+    }
+  };
+
   const knownSpindle = (spindleId: string) => {
     if (readSpindle(store.db, spindleId) === undefined)
       throw new AppError("notFound", "There is no such spindle in this data file.", { key: "noSpindle" });
@@ -74,7 +89,7 @@ export function checkHandlers(context: Context): Part {
         origin,
         seq,
         hash,
-        today: undefined,
+        today: todayOf(check),
       };
     },
 
@@ -96,6 +111,8 @@ export function checkHandlers(context: Context): Part {
       }
       return waveformView(cycleId, decodeWaveform(row.bytes), cycle.zeroN);
     },
+
+    "checks.rejudge": () => ({ jobId: context.jobs.start("rejudge", { works: context.works() }) }),
 
     "checks.void": ({ checkId, reason, operatorId }) => end(checkId, reason, operatorId ?? null),
 

@@ -1,5 +1,5 @@
 import type { Check } from "../../../app/ledger/check.ts";
-import type { Filed } from "../../../app/verdict/rejudge.ts";
+import type { FiledFigures } from "../../../app/verdict/rejudge.ts";
 import { type Db, prepared } from "../db.ts";
 import { readEntry } from "../ledger/readEntry.ts";
 import { putRow } from "../sealedRow.ts";
@@ -22,7 +22,7 @@ export function applyTerms(db: Db, check: Check, n: number): void {
 }
 
 /** The figures a check would be judged by anew, out of the text in its row. */
-export function readTerms(text: string): Filed {
+export function readTerms(text: string): FiledFigures {
   const [valueN, budget, baseline, previous] = JSON.parse(text) as Terms; // `applyTerms` wrote it
   return { valueN, budget: budget && budgetOf(budget), baseline: earlier(baseline), previous: earlier(previous) };
 }
@@ -37,20 +37,13 @@ export function fillTerms(db: Db): void {
 }
 
 function termsOfCheck({ valueN, budget, baseline, previous }: Check): Terms {
-  const lines = budget?.contributions.map(
-    (c): Line => [shortNames[c.distribution], c.standardN, c.degreesOfFreedom],
-  );
+  const lines = budget?.contributions.map((c): Line => [shortNames[c.distribution], c.standardN, c.degreesOfFreedom]);
   const short = (other: Check["baseline"]): Earlier | null =>
     other && [other.valueN, other.standardUncertaintyN, other.correlation];
-  return [
-    valueN,
-    budget && [budget.standardN, budget.degreesOfFreedom, lines ?? []],
-    short(baseline),
-    short(previous),
-  ];
+  return [valueN, budget && [budget.standardN, budget.degreesOfFreedom, lines ?? []], short(baseline), short(previous)];
 }
 
-function budgetOf([standardN, degreesOfFreedom, lines]: NonNullable<Terms[1]>): Filed["budget"] {
+function budgetOf([standardN, degreesOfFreedom, lines]: NonNullable<Terms[1]>): FiledFigures["budget"] {
   const contributions = lines.map(([name, standard, degrees]) => ({
     distribution: longNames[name],
     standardN: standard,
@@ -59,5 +52,5 @@ function budgetOf([standardN, degreesOfFreedom, lines]: NonNullable<Terms[1]>): 
   return { standardN, degreesOfFreedom, contributions };
 }
 
-const earlier = (other: Earlier | null): Filed["baseline"] =>
+const earlier = (other: Earlier | null): FiledFigures["baseline"] =>
   other && { valueN: other[0], standardUncertaintyN: other[1], correlation: other[2] };

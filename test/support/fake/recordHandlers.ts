@@ -102,6 +102,7 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
       const row = state.checks.find((check) => check.checkId === checkId);
       return fakeWaveform(cycleId, row?.valueN ?? 0);
     },
+    "checks.rejudge": () => ({ jobId: newId() }),
     "checks.void": ({ checkId, reason }) => voidCheck(checkId, reason),
     "checks.undo": ({ checkId }) => {
       state.undo = undefined;

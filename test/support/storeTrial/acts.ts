@@ -108,7 +108,7 @@ export const acts: Readonly<Record<string, Act>> = {
       lookInto(file, (db) => {
         const version = db.pragma("user_version", { simple: true });
         const made = db.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'made_by_step'").get() !== undefined;
-        if (version === 1) return made ? "the step without its number" : "notAtAll";
+        if (version === steps.at(-1)!.version) return made ? "the step without its number" : "notAtAll";
         return made ? "whole" : "the number without its step";
       }),
   },
@@ -116,7 +116,7 @@ export const acts: Readonly<Record<string, Act>> = {
 
 /** A step as a later program may bring one. */
 const nextStep = {
-  version: 2,
+  version: steps.at(-1)!.version + 1,
   up: (db: Database.Database) => {
     db.exec("CREATE TABLE made_by_step (a TEXT) STRICT");
     db.exec("INSERT INTO made_by_step SELECT body FROM register");
