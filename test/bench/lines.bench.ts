@@ -109,14 +109,17 @@ function flatness(): BenchRow[] {
   });
 }
 
-/** Median over the whole corpus, from 200 lines each. */
+/** From 200 lines of each format, the least of three runs: what the program takes, not what others took from it. */
 function learning(): BenchRow {
   const samples = formats.map((format) => bytesOfText(streamOf(format, shownReadings(format, 200))));
-  const times = samples.map((bytes) => {
-    const start = process.hrtime.bigint();
-    learnPattern(bytes);
-    return Number(process.hrtime.bigint() - start) / 1e6;
-  });
+  const runs = samples.map((bytes) =>
+    [0, 1, 2].map(() => {
+      const start = process.hrtime.bigint();
+      learnPattern(bytes);
+      return Number(process.hrtime.bigint() - start) / 1e6;
+    }),
+  );
+  const times = runs.map((three) => Math.min(...three));
   const measured = Math.max(...times);
   return {
     name: `learning from 200 lines, slowest of ${formats.length} formats`,
@@ -124,7 +127,7 @@ function learning(): BenchRow {
     limit: 50,
     unit: "ms",
     met: measured < 50,
-    note: `median ${median(times).toFixed(1)} ms`,
+    note: `median ${median(times).toFixed(1)} ms; slowest single run ${Math.max(...runs.flat()).toFixed(1)} ms`,
   };
 }
 

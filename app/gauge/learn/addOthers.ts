@@ -18,7 +18,11 @@ export function addOthers(main: MainForm, sample: Sample): LinePattern {
   const lines = sample.lines.slice(0, lineLimit);
   const split = tokenizer(main.context.mode);
   let grown = main.pattern;
-  const residual = () => unread(lines, trialOf(grown, main.form));
+  let rest: readonly SampleLine[] = lines;
+  const residual = () => {
+    rest = unread(rest, trialOf(grown, main.form)); // what one pattern reads, a richer one reads too
+    return rest;
+  };
   grown = withInstead(grown, rowsOf(residual(), split, main.ending), main);
   const good = new Set(main.cluster.rows.map((row) => (row.body + row.tail + main.ending.suffix).trim()));
   grown = { ...grown, lines: wholeLines(residual(), good, lines.length) };

@@ -1,5 +1,5 @@
 import type { ChecksumMethod } from "../checksums.ts";
-import { agreement, type FoundChecksum, trialsOf } from "./checksumTrials.ts";
+import { agreement, type FoundChecksum, type Trial, trialsOf } from "./checksumTrials.ts";
 import { type Cluster, clustersOf, type LineTail, mainCluster, type Row, rowsOf } from "./rows.ts";
 import type { SampleLine } from "./sampleLines.ts";
 import type { Token } from "./tokens.ts";
@@ -50,6 +50,8 @@ export function findChecksum(
       return form.pattern.test(text.slice(end - form.tail, end));
     });
     if (fitting.length < 0.75 * some.length) continue;
+    const few = mainCluster(clustersOf(rowsOf(spread(fitting), split, ending)));
+    if (few === undefined || !isHopeful(form, few.rows)) continue;
     const cluster = mainCluster(clustersOf(rowsOf(fitting, split, ending)));
     if (cluster === undefined) continue;
     const found = testForm(form, form.methods, cluster.rows);
@@ -89,6 +91,41 @@ export function sameChecksum(cluster: Cluster, wanted: FoundChecksum): FoundChec
   return testForm(form, [wanted.method], cluster.rows);
 }
 
+/** A look at a few lines, which spares most streams the whole search: does any span fit half of them? */
+function isHopeful(form: (typeof forms)[number], rows: readonly Row[]): boolean {
+  const trials = trialsOf(
+    rows.filter((row) => form.pattern.test(row.tail)),
+    form.base,
+  );
+  const least = 0.5 * trials.reduce((sum, trial) => sum + trial.weight, 0);
+  return spans(form, form.methods, trials).some((check) => agreement(check, trials, least, 1) > 0);
+}
+
+/** Every method over every span. */
+function spans(
+  form: (typeof forms)[number],
+  methods: readonly ChecksumMethod[],
+  trials: readonly Trial[],
+): FoundChecksum[] {
+  const last = (trials[0]?.borders.length ?? 1) - 1;
+  const all: FoundChecksum[] = [];
+  for (const method of methods) {
+    for (const complement of form.chance === 10 ? [false, true] : [false]) {
+      for (let to = last; to > 0; to -= 1) {
+        for (let from = 0; from < to; from += 1) all.push({ method, as: form.as, complement, from, to });
+      }
+    }
+  }
+  return all;
+}
+
+const spreadLimit = 40;
+
+function spread<T>(list: readonly T[]): readonly T[] {
+  if (list.length <= spreadLimit) return list;
+  return Array.from({ length: spreadLimit }, (_, i) => list[Math.floor((i * list.length) / spreadLimit)]!);
+}
+
 function testForm(
   form: (typeof forms)[number],
   methods: readonly ChecksumMethod[],
@@ -100,24 +137,16 @@ function testForm(
   );
   // A constant at the end of every line is no checksum, whatever it happens to equal.
   if (trials.every((trial) => trial.wanted === trials[0]!.wanted)) return undefined;
-  const complements = form.chance === 10 ? [false, true] : [false];
-  const last = trials[0]!.borders.length - 1;
-  const tries = methods.length * complements.length * ((last * (last + 1)) / 2);
+  const checks = spans(form, methods, trials);
   // Different lines that must agree: by chance fewer than one search in ten thousand would find as many.
-  const needed = Math.max(2, Math.ceil((4 + Math.log10(tries)) / Math.log10(form.chance)));
+  const needed = Math.max(2, Math.ceil((4 + Math.log10(checks.length)) / Math.log10(form.chance)));
   let best: FoundChecksum | undefined;
   let most = 0.7 * trials.reduce((sum, trial) => sum + trial.weight, 0);
-  for (const method of methods) {
-    for (const complement of complements) {
-      for (let to = last; to > 0; to -= 1) {
-        for (let from = 0; from < to; from += 1) {
-          const weight = agreement({ method, as: form.as, complement, from, to }, trials, most, needed);
-          if (weight <= most) continue;
-          most = weight;
-          best = { method, as: form.as, complement, from, to };
-        }
-      }
-    }
+  for (const check of checks) {
+    const weight = agreement(check, trials, most, needed);
+    if (weight <= most) continue;
+    most = weight;
+    best = check;
   }
   return best;
 }
