@@ -19,7 +19,7 @@ export function findSpikes(w: Float64Array, from: number, to: number, sigmaN: nu
     // Nearly every reading leaves here; those with a neighbour missing go on to the careful look.
     if (Math.abs(v - before) < least) continue;
     const after = w[i + 1]!;
-    if (Math.abs(v - after) < least || (v > before ? after > v : after < v)) continue;
+    if (Math.abs(v - after) < least || (v > before ? after > v : v < before && after < v)) continue;
     if (standsAlone(w, i, least)) found.push(i);
   }
   return found;
