@@ -26,7 +26,7 @@ export type NumberForm = {
   readonly decimalsOf: Int32Array;
 };
 
-export const anyDecimals = 0x3ff;
+const anyDecimals = 0x3ff;
 
 const bareField: ForceField = {
   field: "force",

@@ -157,7 +157,7 @@ function weight(column: Column): number {
 }
 
 /** Whether `column` is the running maximum of `live`: never below it, and rising only to meet it. */
-export function isMaximumOf(column: Column, live: Column): boolean {
+function isMaximumOf(column: Column, live: Column): boolean {
   if (column === live || column.kind !== "number" || live.kind !== "number") return false;
   const top = valuesOf(column);
   const now = valuesOf(live);

@@ -75,4 +75,4 @@ function rateQuestion(form: LearnedForm, hints: LearnHints): OpenQuestion {
   return { field: "rate", question, ...(seen === undefined ? {} : { proposal: `${Number(seen.toPrecision(2))}` }) };
 }
 
-export const hasStamps = (pattern: LinePattern): boolean => pattern.fields.some((f) => f.field === "time" && !f.coarse);
+const hasStamps = (pattern: LinePattern): boolean => pattern.fields.some((f) => f.field === "time" && !f.coarse);
