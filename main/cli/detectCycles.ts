@@ -117,7 +117,9 @@ class Reading {
   #read(part: RecordingPart): void {
     this.#stream ??= this.#begin();
     if (part.kind === "bytes") this.#stream.push(part.bytes);
-    else if (part.kind === "gap") this.#stream.gap();
+    else if (part.kind === "zero") this.#stream.takeZero();
+    // A gauge that sends when asked or told to is in no line when its port is opened: as the session reads it.
+    else if (part.kind === "gap" && (part.why !== "opened" || this.#pattern?.sends === "always")) this.#stream.gap();
   }
 
   #begin(): GaugeStream {

@@ -7,7 +7,9 @@ import { type CommandIo, UsageError } from "./Command.ts";
 /** What a recording brings, in order: bytes of the gauge, the note that some are missing here, how to read what follows. */
 export type RecordingPart =
   | { readonly kind: "bytes"; readonly bytes: Uint8Array }
-  | { readonly kind: "gap" }
+  | { readonly kind: "gap"; readonly why: string }
+  /** The user asked for a zero here. */
+  | { readonly kind: "zero" }
   | {
       readonly kind: "settings";
       readonly pattern: LinePattern | undefined;
@@ -52,7 +54,9 @@ function partsOf(parser: SpoolParser, bytes: Uint8Array): RecordingPart[] {
   parser.push(bytes, (record) => {
     // Bytes are lent by the parser.
     if (record.kind === "bytes") parts.push({ kind: "bytes", bytes: record.bytes.slice() });
-    else if (record.kind === "gap" || record.kind === "skipped") parts.push({ kind: "gap" });
+    else if (record.kind === "gap") parts.push({ kind: "gap", why: record.why });
+    else if (record.kind === "skipped") parts.push({ kind: "gap", why: "skipped" });
+    else if (record.kind === "zero") parts.push({ kind: "zero" });
     else if (record.kind === "pattern") {
       const { pattern, rateHz, capacityN } = record;
       parts.push({ kind: "settings", pattern, rateHz, capacityN });
