@@ -22,18 +22,27 @@ export class SlopeOrder {
       this.order = ascendingOrder(rest);
       this.place = places(this.order, rest, tolerance(xs, ys, slope));
     } else {
-      const sign = slope < 0 ? 1 : -1;
-      const key = xs.slice();
-      for (let i = 0; i < n; i += 1) key[i]! *= sign;
-      this.order = ascendingOrder(key, ascendingOrder(ys));
+      this.order = orderOfX(xs, ys, slope < 0);
       this.place = new Uint32Array(n);
       for (let k = 1, place = 0; k < n; k += 1) {
         const [i, before] = [this.order[k]!, this.order[k - 1]!];
-        if (key[i] !== key[before] || ys[i] !== ys[before]) place += 1;
+        if (xs[i] !== xs[before] || ys[i] !== ys[before]) place += 1;
         this.place[i] = place;
       }
     }
   }
+}
+
+/** Forwards or backwards, equal x by y. */
+function orderOfX(xs: Float64Array, ys: Float64Array, forwards: boolean): Uint32Array {
+  const n = xs.length;
+  const order = new Uint32Array(n);
+  for (let k = 0; k < n; k += 1) order[k] = forwards ? k : n - 1 - k;
+  let distinct = true;
+  for (let i = 1; i < n && distinct; i += 1) distinct = xs[i]! > xs[i - 1]!;
+  if (distinct) return order;
+  const key = xs.map((x) => (forwards ? x : -x));
+  return ascendingOrder(key, ascendingOrder(ys));
 }
 
 /** About a point in the middle: large common offsets (milliseconds since 1970) would cost the digits. */

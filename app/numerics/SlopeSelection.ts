@@ -1,6 +1,6 @@
 import { crossingSlopes } from "./crossingSlopes.ts";
 import { SlopeOrder } from "./SlopeOrder.ts";
-import { selectInPlace } from "./selectInPlace.ts";
+import { selectRanks } from "./selectRanks.ts";
 import { slopePairCounts } from "./slopePairCounts.ts";
 import { slopeSample } from "./slopeSample.ts";
 
@@ -57,7 +57,7 @@ export class SlopeSelection {
     for (const slope of trialSlopes(whole, sample)) parts = parts.flatMap((part) => this.#split(part, slope, found));
     for (const part of parts) {
       if (part.wanted.length === 0) continue;
-      const next = part.bracket !== whole.bracket && this.#isMany(part.bracket) ? this.#sample(part.bracket, 1) : none;
+      const next = part.bracket !== whole.bracket && this.#isMany(part.bracket) ? this.#sample(part.bracket, 2) : none;
       if (next.length > 0) this.#solve(part, next, found);
       else this.#enumerate(part, found);
     }
@@ -85,11 +85,15 @@ export class SlopeSelection {
   #enumerate({ wanted, bracket }: Part, found: number[]): void {
     const { low, high, below, upTo } = bracket;
     const slopes = crossingSlopes(this.#xs, this.#ys, low, high, upTo - below);
-    for (const { rank, at } of wanted) found[at] = selectInPlace(slopes, rank - below - 1);
+    const values = selectRanks(
+      slopes,
+      wanted.map((w) => w.rank - below),
+    );
+    for (const [k, { at }] of wanted.entries()) found[at] = values[k]!;
   }
 
   #sample({ low, high }: Bracket, perPoint: number): Float64Array {
-    return slopeSample(this.#xs, this.#ys, low, high, Math.floor(5_000 + perPoint * this.#xs.length));
+    return slopeSample(this.#xs, this.#ys, low, high, Math.floor(3_000 + perPoint * this.#xs.length));
   }
 }
 

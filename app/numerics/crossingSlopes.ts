@@ -1,5 +1,5 @@
 import type { SlopeOrder } from "./SlopeOrder.ts";
-import { taken } from "./taken.ts";
+import { taken, takenWhole } from "./taken.ts";
 
 /**
  * Slopes of the pairs that stand one way round under one trial slope and the other way round under the next: those
@@ -20,10 +20,10 @@ export function crossingSlopes(
 ): Float64Array {
   const order = byBoth(low, high);
   // Copies in the order of the sort: its inner loop then reads neighbours only, which the cache holds.
-  return sortAndCollect(taken(high.place, order), taken(xs, order), taken(ys, order), expected);
+  return sortAndCollect(takenWhole(high.place, order), taken(xs, order), taken(ys, order), expected);
 }
 
-function sortAndCollect(place: Float64Array, x: Float64Array, y: Float64Array, expected: number): Float64Array {
+function sortAndCollect(place: Uint32Array, x: Float64Array, y: Float64Array, expected: number): Float64Array {
   let slopes = new Float64Array(expected + place.length);
   let count = 0;
   for (let k = 1; k < place.length; k += 1) {

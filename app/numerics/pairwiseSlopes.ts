@@ -1,6 +1,6 @@
 import { ascendingOrder } from "./ascendingOrder.ts";
 import { SlopeSelection } from "./SlopeSelection.ts";
-import { selectInPlace } from "./selectInPlace.ts";
+import { selectRanks } from "./selectRanks.ts";
 import { taken } from "./taken.ts";
 
 /**
@@ -30,32 +30,7 @@ export function pairwiseSlopes(x: ArrayLike<number>, y: ArrayLike<number>, ranks
   }
   if (pairs > ENUMERATED) return new SlopeSelection(xs, ys, nextX, pairs).select(ranks);
   const slopes = allSlopes(xs, ys, nextX, pairs);
-  return selectAll(slopes, ranks);
-}
-
-/** From the greatest rank down: what a selection has moved behind its rank need not be looked at again. */
-function selectAll(slopes: Float64Array, ranks: readonly number[]): number[] {
-  const found = ranks.map(() => Number.NaN);
-  let length = slopes.length;
-  let last = Number.NaN; // slope of rank length + 1
-  for (const at of [...ranks.keys()].sort((a, b) => ranks[b]! - ranks[a]!)) {
-    const rank = ranks[at]!;
-    if (rank < length) last = selectInPlace(slopes, rank - 1, length);
-    else if (rank === length) last = greatest(slopes, length); // the neighbour of the one before
-    found[at] = last;
-    length = rank - 1;
-  }
-  return found;
-}
-
-/** Moves the greatest of the leading values to their end. */
-function greatest(slopes: Float64Array, length: number): number {
-  let at = 0;
-  for (let i = 1; i < length; i += 1) if (slopes[i]! > slopes[at]!) at = i;
-  const most = slopes[at]!;
-  slopes[at] = slopes[length - 1]!;
-  slopes[length - 1] = most;
-  return most;
+  return selectRanks(slopes, ranks);
 }
 
 /** Up to here making every slope is the fastest way. */

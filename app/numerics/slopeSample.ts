@@ -1,5 +1,5 @@
 import type { SlopeOrder } from "./SlopeOrder.ts";
-import { taken } from "./taken.ts";
+import { taken, takenWhole } from "./taken.ts";
 
 /**
  * Slopes of pairs between two trial slopes, each pair as likely as the next; ascending. Such a pair swaps sides
@@ -19,8 +19,8 @@ export function slopeSample(
   const n = xs.length;
   const window = Math.max(1, Math.min(n - 1, farthestSwap(low.order, high.order)));
   // Copies in the order of `low`: a pair's two points then stand close together in memory too.
-  const lowPlace = taken(low.place, low.order);
-  const highPlace = taken(high.place, low.order);
+  const lowPlace = takenWhole(low.place, low.order);
+  const highPlace = takenWhole(high.place, low.order);
   const x = taken(xs, low.order);
   const y = taken(ys, low.order);
   // All points in turn, in many rounds, so that the draws may end anywhere.

@@ -8,3 +8,10 @@ export function taken(values: ArrayLike<number>, positions: ArrayLike<number>): 
   for (let k = 0; k < found.length; k += 1) found[k] = values[positions[k]!]!;
   return found;
 }
+
+/** The same for whole numbers, in half the memory. */
+export function takenWhole(values: Uint32Array, positions: ArrayLike<number>): Uint32Array<ArrayBuffer> {
+  const found = new Uint32Array(positions.length);
+  for (let k = 0; k < found.length; k += 1) found[k] = values[positions[k]!]!;
+  return found;
+}

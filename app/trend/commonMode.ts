@@ -167,10 +167,12 @@ function alsoPossible(fleet: FleetTracks, factors: readonly Factor[], move: Shar
 
 /** Takes a named move out of the figures, so that what it explains is not explained again. */
 function takeOut(fleet: FleetTracks, move: SharedMove): void {
+  const isGauge = move.by === "gauge";
+  const place = (isGauge ? fleet.gaugeIds : fleet.adapterIds).indexOf(move.id);
   for (const track of fleet.tracks) {
+    const places = isGauge ? track.gauges : track.adapters;
     for (let i = 0; i < track.t.length; i += 1) {
-      const id = move.by === "gauge" ? track.gauges[i] : track.adapters[i];
-      if (id === move.id && track.t[i]! >= move.sinceMs) track.r[i]! -= move.shift;
+      if (places[i] === place && track.t[i]! >= move.sinceMs) track.r[i]! -= move.shift;
     }
   }
 }

@@ -13,7 +13,7 @@ export function hintSentence(hint: Hint): string {
   return `${patternWords[hint.pattern]}: ${fit}. ${pro}${con}`;
 }
 
-export const patternWords: Readonly<Record<HintPattern, string>> = {
+const patternWords: Readonly<Record<HintPattern, string>> = {
   tiringSprings: "Tiring springs",
   brokenSpring: "A broken spring",
   dryGripper: "A dry or dirty gripper",
@@ -25,7 +25,7 @@ export const patternWords: Readonly<Record<HintPattern, string>> = {
 };
 
 /** One piece of evidence in English, without capital and full stop. */
-export function evidenceWords(e: Evidence): string {
+function evidenceWords(e: Evidence): string {
   switch (e.code) {
     case "steadyFall":
       return `the force falls by ${percent(e.share)} a year${chance(e)}`;

@@ -1,6 +1,7 @@
 import { mean } from "../numerics/mean.ts";
 import { studentQuantile } from "../numerics/studentQuantile.ts";
 import type { CheckPoint, History, ServiceKind, ServiceMark } from "./History.ts";
+import { inTime } from "./inTime.ts";
 import { serviceCuts } from "./serviceCuts.ts";
 
 export type ServiceEffect = {
@@ -30,7 +31,7 @@ const SIDE = 3;
  * @returns  in the order of time; services without a check on both sides are left out
  */
 export function serviceEffects(history: History): ServiceEffect[] {
-  const points = [...history.points].sort((a, b) => a.atMs - b.atMs);
+  const points = inTime(history.points);
   const cuts = serviceCuts(points, history.events);
   return cuts.flatMap(({ mark, firstAfter }, k) => {
     const from = cuts[k - 1]?.firstAfter ?? 0;

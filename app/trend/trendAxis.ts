@@ -1,4 +1,5 @@
 import type { CheckPoint } from "./History.ts";
+import { inTime } from "./inTime.ts";
 
 const DAY_MS = 86_400_000;
 export const TEN_YEARS_DAYS = 3652.5;
@@ -41,14 +42,6 @@ function dateAxis(points: readonly CheckPoint[]): AxisPlaces {
     horizon: (x.at(-1) ?? 0) + TEN_YEARS_DAYS,
     instantOf: (at) => instant(originMs + at * DAY_MS),
   };
-}
-
-/** Mostly they are already. */
-function inTime(points: readonly CheckPoint[]): readonly CheckPoint[] {
-  for (let i = 1; i < points.length; i += 1) {
-    if (points[i]!.atMs < points[i - 1]!.atMs) return [...points].sort((a, b) => a.atMs - b.atMs);
-  }
-  return points;
 }
 
 function counterAxis(points: readonly CheckPoint[]): AxisPlaces {

@@ -1,4 +1,5 @@
 import { seriesTrend } from "../../app/trend/seriesTrend.ts";
+import { TEN_YEARS_DAYS } from "../../app/trend/trendAxis.ts";
 import { type Command, UsageError } from "./Command.ts";
 import { parseOptions } from "./parseOptions.ts";
 import { readInput } from "./readInput.ts";
@@ -8,7 +9,6 @@ import { trendReport } from "./trendReport.ts";
 import { trendText } from "./trendText.ts";
 
 const text = { type: "string" } as const;
-const TEN_YEARS_DAYS = 3652.5;
 
 export const command: Command = {
   usage: `FILE.csv [--x COLUMN] [--value COLUMN] [--events COLUMN] [--limit "N unit"]… [--lambda L] [--k K] [--h H] [--target T] [--sigma S] [--chart-limits steady|startup] [--rules default|zone|all] [--json]   trend of a history

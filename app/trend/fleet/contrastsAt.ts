@@ -4,8 +4,8 @@ import type { FleetTracks, Track } from "./fleetTracks.ts";
 /** One spindle's checks after a date against those before. */
 export type Contrast = {
   readonly spindleId: string;
-  /** Of the first check after the date. */
-  readonly adapter: string | undefined;
+  /** Place of the adapter of the first check after the date. */
+  readonly adapter: number;
   /** After less what the checks before foretell, as a fraction. */
   readonly shift: number;
   /** The same in its own standard deviations. */
@@ -29,17 +29,17 @@ const SLOPE_SPREAD = 0.01 / (365.25 * 86_400_000);
 export function contrastsAt(fleet: FleetTracks, factor: Factor, date: number, without = false): Contrast[] {
   const found: Contrast[] = [];
   for (const track of without ? fleet.tracks : factor.tracks) {
-    const ids = factor.by === "gauge" ? track.gauges : track.adapters;
+    const places = factor.by === "gauge" ? track.gauges : track.adapters;
     const after: number[] = [];
     const own: number[] = [];
     const foreign: number[] = [];
     const split = firstFrom(track.t, date);
     for (let i = split; i < track.t.length && after.length < AFTER; i += 1) {
-      if ((ids[i] === factor.id) !== without) after.push(i);
+      if ((places[i] === factor.place) !== without) after.push(i);
     }
     if (after.length === 0) continue;
     for (let i = split - 1; i >= 0 && own.length < BEFORE; i -= 1) {
-      if ((ids[i] === factor.id) !== without) own.push(i);
+      if ((places[i] === factor.place) !== without) own.push(i);
       else if (!without && foreign.length < BEFORE) foreign.push(i);
     }
     const before = own.length > 0 ? own : foreign;
@@ -79,7 +79,7 @@ function contrast(fleet: FleetTracks, track: Track, before: readonly number[], a
   const variance = sigma * sigma * (1 / before.length + 1 / after.length + (apart * apart) / held);
   const standard = Math.sqrt(variance);
   const shared = (usual.standard * apart * (prior / held)) / standard;
-  return { spindleId: track.spindleId, adapter: track.adapters[after[0]!], shift, z: shift / standard, shared };
+  return { spindleId: track.spindleId, adapter: track.adapters[after[0]!]!, shift, z: shift / standard, shared };
 }
 
 function middleOf(track: Track, places: readonly number[]): { t: number; r: number } {

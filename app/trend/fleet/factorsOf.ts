@@ -4,6 +4,8 @@ import type { FleetTracks, Track } from "./fleetTracks.ts";
 export type Factor = {
   readonly by: "gauge" | "adapter";
   readonly id: string;
+  /** Its place in the list of all gauges, or adapters. */
+  readonly place: number;
   readonly tracks: readonly Track[];
   /** Times of its checks, one a round, ascending. */
   readonly dates: readonly number[];
@@ -18,27 +20,32 @@ const HALF_DAY_MS = 43_200_000;
 const ROUND_MS = 10 * 86_400_000;
 
 /** Every gauge and adapter with the dates to be asked about; gauges first. */
-export function factorsOf({ tracks }: FleetTracks, lookBackDays: number): Factor[] {
+export function factorsOf({ tracks, gaugeIds, adapterIds }: FleetTracks, lookBackDays: number): Factor[] {
   const latest = tracks.reduce((last, track) => Math.max(last, track.t.at(-1)!), Number.NEGATIVE_INFINITY);
   const since = latest - lookBackDays * 86_400_000;
-  return (["gauge", "adapter"] as const).flatMap((by) => {
-    const used = new Map<string, Set<Track>>();
-    const times = new Map<string, number[]>();
-    for (const track of tracks) {
-      const ids = by === "gauge" ? track.gauges : track.adapters;
-      for (const [i, id] of ids.entries()) {
-        if (id === undefined) continue;
-        used.set(id, (used.get(id) ?? new Set<Track>()).add(track));
-        if (track.t[i]! < since) continue;
-        const own = times.get(id);
-        if (own === undefined) times.set(id, [track.t[i]!]);
-        else own.push(track.t[i]!);
-      }
+  return [...factorsBy("gauge", tracks, gaugeIds, since), ...factorsBy("adapter", tracks, adapterIds, since)];
+}
+
+function factorsBy(
+  by: "gauge" | "adapter",
+  tracks: readonly Track[],
+  ids: readonly string[],
+  since: number,
+): readonly Factor[] {
+  const used = ids.map(() => new Set<Track>());
+  const times = ids.map((): number[] => []);
+  for (const track of tracks) {
+    const places = by === "gauge" ? track.gauges : track.adapters;
+    for (let i = 0; i < places.length; i += 1) {
+      const place = places[i]!;
+      if (place < 0) continue;
+      if (i === 0 || place !== places[i - 1]) used[place]!.add(track);
+      if (track.t[i]! >= since) times[place]!.push(track.t[i]!);
     }
-    return [...used].map(([id, on]) => {
-      const own = Float64Array.from(times.get(id) ?? []).sort();
-      return { by, id, tracks: [...on], dates: thinned(own), rounds: spaced(own, ROUND_MS).length };
-    });
+  }
+  return ids.map((id, place) => {
+    const own = Float64Array.from(times[place]!).sort();
+    return { by, id, place, tracks: [...used[place]!], dates: thinned(own), rounds: spaced(own, ROUND_MS).length };
   });
 }
 

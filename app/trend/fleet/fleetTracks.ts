@@ -1,5 +1,6 @@
 import { median } from "../../numerics/median.ts";
 import type { History } from "../History.ts";
+import { inTime } from "../inTime.ts";
 import { serviceCuts } from "../serviceCuts.ts";
 import { ownScatter } from "./ownScatter.ts";
 import { type UsualSlope, usualSlope } from "./usualSlope.ts";
@@ -11,12 +12,15 @@ export type Track = {
   readonly t: Float64Array;
   /** Value over the track's median, less 1. */
   readonly r: Float64Array;
-  readonly gauges: readonly (string | undefined)[];
-  readonly adapters: readonly (string | undefined)[];
+  /** Place of each check's gauge in the list of all, -1 for none; numbers, since strings as keys cost most of the time. */
+  readonly gauges: Int32Array;
+  readonly adapters: Int32Array;
 };
 
 export type FleetTracks = {
   readonly tracks: readonly Track[];
+  readonly gaugeIds: readonly string[];
+  readonly adapterIds: readonly string[];
   /** Standard deviation between checks, a fraction, the same for all. */
   readonly sigma: number;
   /** How well it is known. */
@@ -34,29 +38,55 @@ const LEAST_SIGMA = 1e-4;
  * @returns  undefined where no track has two checks
  */
 export function fleetTracks(histories: readonly History[]): FleetTracks | undefined {
-  const tracks = histories.flatMap(tracksOf);
+  const gauges = new Map<string, number>();
+  const adapters = new Map<string, number>();
+  const tracks = histories.flatMap((history) => tracksOf(history, gauges, adapters));
   if (tracks.length === 0) return undefined;
   const own = ownScatter(tracks);
-  const sigma = Math.max(LEAST_SIGMA, own.sigma);
-  return { tracks, sigma, degreesOfFreedom: own.degreesOfFreedom, usual: usualSlope(tracks) };
+  return {
+    tracks,
+    gaugeIds: [...gauges.keys()],
+    adapterIds: [...adapters.keys()],
+    sigma: Math.max(LEAST_SIGMA, own.sigma),
+    degreesOfFreedom: own.degreesOfFreedom,
+    usual: usualSlope(tracks),
+  };
 }
 
-function tracksOf(history: History): Track[] {
-  const points = [...history.points].sort((a, b) => a.atMs - b.atMs);
+function tracksOf(history: History, gauges: Map<string, number>, adapters: Map<string, number>): Track[] {
+  const points = inTime(history.points);
   const edges = [0, ...serviceCuts(points, history.events).map((c) => c.firstAfter), points.length];
   const tracks: Track[] = [];
   for (let k = 0; k + 1 < edges.length; k += 1) {
-    const own = points.slice(edges[k], edges[k + 1]);
-    if (own.length < 2) continue;
-    const level = median(own.map((p) => p.valueN));
-    if (!(level > 0)) continue;
-    tracks.push({
+    const from = edges[k]!;
+    const n = edges[k + 1]! - from;
+    if (n < 2) continue;
+    const track = {
       spindleId: history.spindleId,
-      t: Float64Array.from(own, (p) => p.atMs),
-      r: Float64Array.from(own, (p) => p.valueN / level - 1),
-      gauges: own.map((p) => p.gaugeId),
-      adapters: own.map((p) => p.adapterId),
-    });
+      t: new Float64Array(n),
+      r: new Float64Array(n),
+      gauges: new Int32Array(n),
+      adapters: new Int32Array(n),
+    };
+    for (let i = 0; i < n; i += 1) {
+      const point = points[from + i]!;
+      track.t[i] = point.atMs;
+      track.r[i] = point.valueN;
+      track.gauges[i] = placeOf(gauges, point.gaugeId);
+      track.adapters[i] = placeOf(adapters, point.adapterId);
+    }
+    const level = median(track.r);
+    if (!(level > 0)) continue;
+    for (let i = 0; i < n; i += 1) track.r[i] = track.r[i]! / level - 1;
+    tracks.push(track);
   }
   return tracks;
+}
+
+function placeOf(places: Map<string, number>, id: string | undefined): number {
+  if (id === undefined) return -1;
+  const known = places.get(id);
+  if (known !== undefined) return known;
+  places.set(id, places.size);
+  return places.size - 1;
 }

@@ -26,11 +26,12 @@ export function ownScatter(tracks: readonly Track[]): OwnScatter {
 
 /** Scaled so that each has the spread of a difference of two checks. */
 function ownDifferences(tracks: readonly Track[]): number[] {
-  const together = new Map<string, number[]>();
+  const together = new Map<number, number[]>();
   const slowest: number[] = [];
   for (const { t, r, gauges, adapters } of tracks) {
     for (let i = 1; i < r.length; i += 1) {
-      const key = `${Math.floor(t[i]! / MONTH_MS)} ${gauges[i]} ${adapters[i]}`;
+      // A works has fewer than a thousand of either; more would share their months, which does no harm.
+      const key = Math.floor(t[i]! / MONTH_MS) * 1e6 + (gauges[i]! % 1000) * 1000 + (adapters[i]! % 1000);
       const steps = together.get(key);
       if (steps === undefined) together.set(key, [r[i]! - r[i - 1]!]);
       else steps.push(r[i]! - r[i - 1]!);
