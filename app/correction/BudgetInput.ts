@@ -35,7 +35,7 @@ export type BudgetInput = {
     | undefined;
   /** Greatest change of the gauge to be expected in a year, as a share, and the years since its proof: a half-width. */
   readonly drift?: { readonly perYear: number; readonly years: number; readonly assumed?: boolean } | undefined;
-  /** Greatest error from side load and a crooked seat, as a share: a half-width. Absent: `defaultMisalignment`. */
+  /** Greatest error from side load and a crooked seat, as a share: a half-width. Absent: the default of `assumptions`. */
   readonly misalignment?: { readonly halfWidth: number; readonly assumed?: boolean } | undefined;
 };
 
@@ -44,6 +44,3 @@ type Share = {
   readonly degreesOfFreedom?: number | undefined;
   readonly assumed?: boolean;
 };
-
-/** Half-width of the misalignment rectangle where the works has set none (common practice, no source). */
-export const defaultMisalignment = 0.005;

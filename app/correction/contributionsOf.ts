@@ -1,5 +1,6 @@
+import { defaultAssumptions } from "./assumptions.ts";
 import type { Contribution } from "./Budget.ts";
-import { type BudgetInput, defaultMisalignment } from "./BudgetInput.ts";
+import type { BudgetInput } from "./BudgetInput.ts";
 
 type Line = Contribution;
 type Source = Line["source"];
@@ -26,7 +27,7 @@ export function contributionsOf(input: BudgetInput): readonly Contribution[] {
   const rounding = (sensitivity * (input.resolutionN ?? 0)) / ROOT_12;
   const zeroNoise = sensitivity * (zero?.noiseN ?? 0);
   const zeroReading = sensitivity * (zero?.readingN ?? zero?.noiseN ?? 0);
-  const misalignment = input.misalignment ?? { halfWidth: defaultMisalignment, assumed: true };
+  const misalignment = input.misalignment ?? { halfWidth: defaultAssumptions.misalignment, assumed: true };
   const lines: Line[] = [
     ...scatter.lines,
     rectangle("resolution", rounding > scatter.ofOneN * (1 + 1e-12) ? rounding : 0, false),

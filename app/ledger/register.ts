@@ -24,6 +24,15 @@ function inOrder(values: readonly (number | undefined)[]): boolean {
   return given.every((v, i) => i === 0 || given[i - 1]! <= v);
 }
 
+/** Names and meaning as in `app/correction/assumptions.ts`. */
+const share = z.number().positive("must be above 0").max(0.2, "must not be over 0.2").optional();
+export const assumptions = strict({
+  unprovedShare: share,
+  driftPerYear: share,
+  perKelvin: share,
+  misalignment: share,
+});
+
 export const works = strict({
   worksId: id,
   name,
@@ -34,6 +43,8 @@ export const works = strict({
   unitShown: unit,
   /** Days between routine checks when a spindle names none of its own. */
   intervalDays: z.number().int().min(1).max(3650),
+  /** What enters every budget where nothing better is known; absent figures are defaults nobody has confirmed. */
+  assumptions: assumptions.optional(),
 });
 
 export const spindle = strict({

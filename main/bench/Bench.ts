@@ -2,7 +2,6 @@ import type { LearnView, LineView, LinkView } from "../../app/contract/linkViews
 import type { Output, Parsed } from "../../app/contract/methods.ts";
 import { AppError } from "../../app/contract/result.ts";
 import type { LiveView, ZeroView } from "../../app/contract/seriesViews.ts";
-import { type LearnResult, learnPattern } from "../../app/gauge/learnPattern.ts";
 import { type LinePattern, linePatternSchema } from "../../app/gauge/linePattern.ts";
 import type { PushHub } from "../host/PushHub.ts";
 import { LinkError } from "../link/LinkProblem.ts";
@@ -14,6 +13,7 @@ import { readGauge } from "../store/records/gauges.ts";
 import { readPattern } from "../store/records/patterns.ts";
 import type { Store } from "../store/Store.ts";
 import { encodeWaveform } from "../store/waveform.ts";
+import { autoPattern } from "./autoPattern.ts";
 import type { DraftState } from "./DraftState.ts";
 import { learnView, tailLines } from "./learnViews.ts";
 import { linkView, liveView, readingsBatch } from "./liveViews.ts";
@@ -37,7 +37,6 @@ export type BenchDeps = {
 
 /** After so long a gauge that sends has sent enough to be learned from. */
 const LISTEN_MS = 2_500;
-const ENOUGH_CONFIDENCE = 0.8;
 
 /** Shown for a pattern that was learned and has no name of its own yet. */
 const learnedName = "learned";
@@ -243,34 +242,15 @@ export class Bench {
   /** Learns by itself what asks no question; anything else waits for the user in state `listening`. */
   #listen(): void {
     const session = this.#session;
+    const { hub, log } = this.#deps;
+    const onFault = (cause: unknown) => log.error("learning", cause);
     this.#cancelListening = this.#deps.session.clock.after(LISTEN_MS, () => {
       if (session === undefined || session !== this.#session || session.status().pattern !== undefined) return;
-      const { bytes, durationS } = session.tail();
-      const learned = this.#learnFrom(bytes, durationS);
-      if (learned?.kind !== "learned" || learned.confidence < ENOUGH_CONFIDENCE) {
-        this.#listen();
-        return;
-      }
-      if (learned.undecided.some((q) => q.field !== "rate")) {
-        this.#deps.hub.say("link.changed", this.linkView()); // the page asks `link.learn` for the questions
-        return;
-      }
-      // The rate is no guess here: it was measured while listening.
-      const proposed = Number(learned.undecided.find((q) => q.field === "rate")?.proposal);
-      const rateHz = learned.pattern.rateHz ?? nominalRate(proposed);
-      this.#readWith({ ...learned.pattern, rateHz }, undefined, undefined).catch((cause) =>
-        this.#deps.log.error("learning", cause),
-      );
+      const pattern = autoPattern(session.tail(), onFault);
+      if (pattern === undefined) this.#listen();
+      else if (pattern === "asks")
+        hub.say("link.changed", this.linkView()); // the page asks `link.learn` for the questions
+      else this.#readWith(pattern, undefined, undefined).catch(onFault);
     });
-  }
-
-  /** Noise at a wrong setting can be anything: what the learner stumbles on is no pattern, and must not end the program. */
-  #learnFrom(bytes: Uint8Array, durationS: number | undefined): LearnResult | undefined {
-    try {
-      return learnPattern(bytes, { durationS });
-    } catch (cause) {
-      this.#deps.log.error("learning", cause);
-      return undefined;
-    }
   }
 }

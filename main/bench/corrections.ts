@@ -1,14 +1,10 @@
+import { type AssumptionName, assumption } from "../../app/correction/assumptions.ts";
 import type { BudgetInput } from "../../app/correction/BudgetInput.ts";
 import type { Corrections } from "../../app/correction/correctForce.ts";
 import { curveUncertainty } from "../../app/correction/curveUncertainty.ts";
 import type { FormFacts } from "./FormFacts.ts";
 
-/** What a gauge nobody has proved is taken to be off by, relative, k = 1 (common practice, no source). */
-const UNPROVED = 0.01;
-/** Greatest change of a gauge in a year, as a share (common practice, no source). */
-const DRIFT_PER_YEAR = 0.002;
-/** Change of a gauge's reading per kelvin (common practice, no source), against a proof at 20 °C. */
-const PER_KELVIN = 0.0003;
+/** The temperature a gauge is taken to have been proved at (common practice, no source). */
 const PROOF_TEMPERATURE_C = 20;
 const YEAR_MS = 365.25 * 86_400_000;
 
@@ -22,22 +18,28 @@ export function correctionsOf({ gauge, adapter }: FormFacts): Corrections {
 
 /** The lines of the budget that come from gauge, adapter and place; defaults nobody has confirmed are marked so. */
 export function gaugeShares(
-  { gauge, adapter, today }: FormFacts,
+  { gauge, adapter, today, works }: FormFacts,
   netN: number,
   temperatureC: number | undefined,
-): Pick<BudgetInput, "gaugeProof" | "adapter" | "temperature" | "drift"> {
+): Pick<BudgetInput, "gaugeProof" | "adapter" | "temperature" | "drift" | "misalignment"> {
   const proved = gauge?.curve && curveUncertainty(gauge.curve.uncertainty, netN);
+  const taken = (name: AssumptionName) => assumption(works.assumptions, name);
+  const { value: perKelvin, assumed: kelvinAssumed } = taken("perKelvin");
+  const { value: perYear, assumed: yearAssumed } = taken("driftPerYear");
+  const { value: unproved, assumed: unprovedAssumed } = taken("unprovedShare");
+  const { value: halfWidth, assumed: misalignmentAssumed } = taken("misalignment");
   return {
-    gaugeProof: proved === undefined ? { relative: UNPROVED, assumed: true } : { relative: proved },
+    gaugeProof: proved === undefined ? { relative: unproved, assumed: unprovedAssumed } : { relative: proved },
     adapter: adapter && { relative: adapter.scaleUncertainty, assumed: adapter.assumed },
     temperature:
       temperatureC === undefined
         ? undefined
-        : { perKelvin: PER_KELVIN, differenceK: temperatureC - PROOF_TEMPERATURE_C, assumed: true },
+        : { perKelvin, differenceK: temperatureC - PROOF_TEMPERATURE_C, assumed: kelvinAssumed },
     drift:
       gauge?.provedOn === undefined
         ? undefined
-        : { perYear: DRIFT_PER_YEAR, years: yearsBetween(gauge.provedOn, today), assumed: true },
+        : { perYear, years: yearsBetween(gauge.provedOn, today), assumed: yearAssumed },
+    misalignment: { halfWidth, assumed: misalignmentAssumed },
   };
 }
 

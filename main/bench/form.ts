@@ -53,7 +53,7 @@ export function form(state: DraftState, facts: FormFacts): Formed {
       valueN: value.force.correctedN,
       budget: value.budget,
       judgement: judge(input),
-      weakenedBy: weaknessesOf(state, facts, figures, counted, value.force),
+      weakenedBy: weaknessesOf(state, facts, figures, counted, value),
       settling: whatSettles(input, value.budget.contributions, figures.n),
     };
   const warnings = warningsBefore(state, facts);

@@ -1,4 +1,5 @@
 import type { SeriesFigures } from "../../app/contract/seriesViews.ts";
+import type { Budget } from "../../app/correction/Budget.ts";
 import type { CorrectedForce } from "../../app/correction/correctForce.ts";
 import type { Cycle, CycleFlag } from "../../app/cycle/Cycle.ts";
 import type { Remark } from "../../app/ledger/check.ts";
@@ -13,7 +14,7 @@ export function weaknessesOf(
   facts: FormFacts,
   figures: SeriesFigures,
   counted: readonly Cycle[],
-  force: CorrectedForce,
+  { force, budget }: { readonly force: CorrectedForce; readonly budget: Budget },
 ): readonly Remark[] {
   const { gauge, adapter, previous, today } = facts;
   const found: Remark[] = [];
@@ -30,6 +31,7 @@ export function weaknessesOf(
   say(adapter?.assumed === true, "adapterUncalibrated", adapter?.name);
   say(adapter?.dueOn !== undefined && adapter.dueOn < today, "adapterPastDue", adapter?.name);
   say(force.outsideProof, "outsideProof", gauge?.name);
+  say(assumedAlone(budget), "assumedShare", budget.dominant);
   say(figures.basis === "typed", "typedValue");
   say(figures.basis === "peak", "peakOnly");
   say(figures.basis !== "typed" && figures.n === 1, "oneClamping");
@@ -42,4 +44,10 @@ export function weaknessesOf(
     );
   say(counted.length > 0 && counted.at(-1)!.zeroAfterN === undefined, "noZeroAfter");
   return found;
+}
+
+/** Most of the uncertainty is a default nobody has confirmed, and no other remark says so already. */
+function assumedAlone({ contributions, dominant }: Budget): boolean {
+  if (dominant === "gaugeProof" || dominant === "adapter") return false;
+  return contributions.some(({ source, assumed }) => source === dominant && assumed);
 }

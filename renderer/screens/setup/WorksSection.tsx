@@ -1,4 +1,5 @@
-import { type FormEvent, useState } from "react";
+import { type FormEvent, Fragment, useState } from "react";
+import { type AssumptionName, defaultAssumptions } from "../../../app/correction/assumptions.ts";
 import type { Works } from "../../../app/ledger/register.ts";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
@@ -6,17 +7,32 @@ import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { ruleTexts } from "../../words/records/recordTexts.ts";
+import type { Speech } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { shownUnits } from "../../words/units.ts";
 import { useReport } from "../shell/useReport.ts";
 import { setupTexts } from "./texts.ts";
-import { type WorksDraft, type WorksFigure, worksDraftOf, worksFaults, worksOf, worksRanges } from "./worksDraft.ts";
+import {
+  assumptionNames,
+  type WorksDraft,
+  type WorksFigure,
+  worksDraftOf,
+  worksFaults,
+  worksOf,
+  worksRanges,
+} from "./worksDraft.ts";
 
 /** The works: its name, clock, unit, and how it judges. */
 export function WorksSection() {
   const works = useProgram((state) => state.works);
   return works === undefined ? null : <WorksForm key={works.worksId} works={works} />;
 }
+
+const percentText = (share: number, speech: Speech) =>
+  speech
+    .number(share * 100, 2)
+    .replace(/([.,]\d*?)0+$/, "$1")
+    .replace(/[.,]$/, "");
 
 const rules = ["simple", "guarded", "iso14253", "ilacG8", "probability"] as const;
 
@@ -64,6 +80,8 @@ function WorksForm({ works }: { readonly works: Works }) {
       error={errorAt(field)}
     />
   );
+  const unconfirmed = (name: AssumptionName) =>
+    draft[name].trim() === "" ? words.unconfirmed(percentText(defaultAssumptions[name], speech)) : words.confirmed;
   return (
     <section className="sheet" aria-labelledby="works-title">
       <h2 id="works-title">{words.works}</h2>
@@ -115,6 +133,15 @@ function WorksForm({ works }: { readonly works: Works }) {
           {figure("caution", words.caution, words.dropHint)}
           {figure("act", words.act)}
         </div>
+        <fieldset className="group">
+          <legend>{words.assumptions}</legend>
+          <p className="small soft">{words.assumptionsWhy}</p>
+          <div className="fields">
+            {assumptionNames.map((name) => (
+              <Fragment key={name}>{figure(name, words[name], unconfirmed(name))}</Fragment>
+            ))}
+          </div>
+        </fieldset>
         <div className="row">
           <Button kind="main" type="submit">
             {common.save}

@@ -75,6 +75,23 @@ export const setupTexts = inBoth({
   caution: ["Watch from a fall of, %", "Beobachten ab einem Abfall von, %"],
   act: ["Act from a fall of, %", "Handeln ab einem Abfall von, %"],
   dropHint: ["Common practice: 10 and 20 %.", "Verbreitete Praxis: 10 und 20 %."],
+  assumptions: ["What is taken to be so", "Was angenommen wird"],
+  assumptionsWhy: [
+    "Percent of the force, for every check where no proof, calibration or reading says better. A figure entered here counts as confirmed by this works; an empty one is a default nobody has confirmed (common practice), and each budget marks it so.",
+    "Prozent der Kraft, für jede Prüfung, bei der keine Prüfung des Messgeräts, Kalibrierung oder Messung Besseres sagt. Eine hier eingetragene Zahl gilt als von diesem Werk bestätigt; eine leere ist eine Annahme, die niemand bestätigt hat (verbreitete Praxis), und jedes Budget kennzeichnet sie so.",
+  ],
+  unconfirmed: [
+    (value: string) => `Empty: ${value}, a default nobody has confirmed.`,
+    (value: string) => `Leer: ${value}, eine Annahme, die niemand bestätigt hat.`,
+  ],
+  confirmed: ["Confirmed by this works.", "Von diesem Werk bestätigt."],
+  unprovedShare: [
+    "Gauge nobody has proved: standard uncertainty, %",
+    "Nie geprüftes Messgerät: Standardunsicherheit, %",
+  ],
+  driftPerYear: ["Greatest change of a gauge in a year, %", "Größte Änderung eines Messgeräts im Jahr, %"],
+  perKelvin: ["Greatest change of a gauge per kelvin, %", "Größte Änderung eines Messgeräts je Kelvin, %"],
+  misalignment: ["Greatest error from a crooked seat, %", "Größter Fehler durch schiefen Sitz, %"],
   dropOrder: ["To act comes after to watch.", "Handeln kommt nach Beobachten."],
   range: [
     (low: string, high: string) => `From ${low} to ${high}.`,

@@ -14,7 +14,14 @@ export type WorksDraft = {
   readonly threshold: string;
   readonly caution: string;
   readonly act: string;
+  /** What enters every budget where nothing better is known; empty: a default nobody has confirmed. */
+  readonly unprovedShare: string;
+  readonly driftPerYear: string;
+  readonly perKelvin: string;
+  readonly misalignment: string;
 };
+
+export const assumptionNames = ["unprovedShare", "driftPerYear", "perKelvin", "misalignment"] as const;
 
 const text = (value: number | undefined) => (value === undefined ? "" : String(Number(value.toPrecision(6))));
 
@@ -30,8 +37,21 @@ export function worksDraftOf(works: Works): WorksDraft {
     threshold: text(works.rule.threshold && works.rule.threshold * 100),
     caution: text(works.cautionDrop * 100),
     act: text(works.actDrop * 100),
+    ...assumptionTexts(works),
   };
 }
+
+function assumptionTexts({ assumptions }: Works): Pick<WorksDraft, (typeof assumptionNames)[number]> {
+  const percent = (name: (typeof assumptionNames)[number]) => text(times100(assumptions?.[name]));
+  return {
+    unprovedShare: percent("unprovedShare"),
+    driftPerYear: percent("driftPerYear"),
+    perKelvin: percent("perKelvin"),
+    misalignment: percent("misalignment"),
+  };
+}
+
+const times100 = (share: number | undefined) => share && share * 100;
 
 /** Least and greatest of each figure; an empty one of the rule's own takes its default. */
 export const worksRanges = {
@@ -41,9 +61,13 @@ export const worksRanges = {
   threshold: [50.1, 99.9],
   caution: [0, 100],
   act: [0, 100],
+  unprovedShare: [0.001, 20],
+  driftPerYear: [0.001, 20],
+  perKelvin: [0.001, 20],
+  misalignment: [0.001, 20],
 } as const;
 export type WorksFigure = keyof typeof worksRanges;
-const mayBeEmpty: readonly WorksFigure[] = ["coverageFactor", "guardFactor", "threshold"];
+const mayBeEmpty: readonly WorksFigure[] = ["coverageFactor", "guardFactor", "threshold", ...assumptionNames];
 
 type WorksFault = {
   readonly field: WorksFigure | "name" | "timeZone";
@@ -98,5 +122,14 @@ export function worksOf(draft: WorksDraft, before: Works): Works {
     },
     cautionDrop: (figure("caution") ?? 10) / 100,
     actDrop: (figure("act") ?? 20) / 100,
+    ...assumptionsOf(figure),
   };
+}
+
+function assumptionsOf(figure: (field: WorksFigure) => number | undefined): Pick<Works, "assumptions"> {
+  const given = assumptionNames.flatMap((name) => {
+    const value = figure(name);
+    return value === undefined ? [] : [[name, value / 100] as const];
+  });
+  return given.length === 0 ? {} : { assumptions: Object.fromEntries(given) };
 }

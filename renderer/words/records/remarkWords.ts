@@ -2,6 +2,7 @@ import type { Remark } from "../../../app/ledger/check.ts";
 import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
 import type { Language } from "../language.ts";
 import type { Speech } from "../Speech.ts";
+import { sourceTexts } from "./recordTexts.ts";
 
 type Said = Record<Language, (about: string) => string>;
 
@@ -21,6 +22,8 @@ const forces: readonly string[] = ["overCapacity", "lowInRange"];
 /** What it is about, in the reader's form: a force in newtons, a plain date, else a name as it stands. */
 function aboutText({ code, about = "" }: Pick<Remark, "code" | "about">, speech: Speech, unit: ForceUnit): string {
   if (forces.includes(code) && Number.isFinite(Number(about)) && about !== "") return speech.force(Number(about), unit);
+  if (code === "assumedShare" && Object.hasOwn(sourceTexts.en, about))
+    return sourceTexts[speech.language][about as keyof typeof sourceTexts.en];
   if (/^\d{4}-\d\d-\d\d$/.test(about)) return speech.plainDate(about);
   return about;
 }
@@ -48,6 +51,10 @@ const words: Readonly<Record<string, Said>> = {
   outsideProof: {
     en: (about) => `the force lies outside what the gauge${about} was proved for`,
     de: (about) => `die Kraft liegt außerhalb dessen, wofür das Messgerät${about} geprüft ist`,
+  },
+  assumedShare: {
+    en: (about) => `most of the uncertainty is a default nobody has confirmed${about}`,
+    de: (about) => `das meiste der Unsicherheit ist eine Annahme, die niemand bestätigt hat${about}`,
   },
   typedValue: { en: () => "typed in, not measured here", de: () => "eingetippt, nicht hier gemessen" },
   peakOnly: { en: () => "a held peak, no settled force", de: () => "nur eine gehaltene Spitze, keine Haltekraft" },

@@ -47,7 +47,15 @@ describe("the form of the works", () => {
     expect(worksOf(draft, fakeWorks).rule).toEqual({ rule: "probability", threshold: 0.975 });
   });
 
+  it("keeps what is taken to be so as shares, and only what somebody has entered", () => {
+    const draft = { ...worksDraftOf(fakeWorks), misalignment: "0,3", unprovedShare: "1" };
+    const saved = worksSchema.parse(worksOf(draft, fakeWorks));
+    expect(saved.assumptions).toEqual({ misalignment: 0.003, unprovedShare: 0.01 });
+    expect(worksDraftOf(saved)).toMatchObject({ misalignment: "0.3", unprovedShare: "1", perKelvin: "" });
+  });
+
   it.each([
+    [{ perKelvin: "0" }, "perKelvin", "range"],
     [{ timeZone: "Nowhere/Here" }, "timeZone", "zone"],
     [{ caution: "25" }, "act", "order"],
     [{ intervalDays: "0" }, "intervalDays", "range"],
