@@ -77,12 +77,13 @@ export function openRun(db: Db, originN: number, seq: number): number {
 
 export function insertEntry(db: Db, n: number, { entry, text, hash }: SealedEntry, pack: boolean): void {
   const bytes = Buffer.from(text, "utf8");
-  const packed = pack ? packEntry(bytes) : bytes;
-  prepared(db, "INSERT INTO entry (n, kind, hash, length, packed) VALUES (?, ?, ?, ?, ?)").run(
+  const { codec, packed } = pack ? packEntry(bytes) : { codec: 0, packed: bytes };
+  prepared(db, "INSERT INTO entry (n, kind, hash, length, codec, packed) VALUES (?, ?, ?, ?, ?, ?)").run(
     n,
     entry.kind,
     Buffer.from(hash, "hex"),
     bytes.length,
+    codec,
     packed,
   );
 }

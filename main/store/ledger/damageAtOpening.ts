@@ -1,7 +1,7 @@
 import { ChainWalk } from "../../../app/ledger/ChainWalk.ts";
 import { type Db, prepared } from "../db.ts";
 import { schemaDamage } from "../schemaDamage.ts";
-import { unpackEntry } from "./packEntry.ts";
+import { type Packed, unpackEntry } from "./packEntry.ts";
 import { allRuns, placeOf, type Run, seqOf } from "./place.ts";
 import { sha256 } from "./sha256.ts";
 
@@ -30,18 +30,18 @@ export function damageAtOpening(db: Db): string | undefined {
   }
 }
 
-type Row = { n: number; kind: string; hash: Buffer; length: number; packed: Buffer };
+type Row = Packed & { n: number; kind: string; hash: Buffer; length: number };
 
 function firstBadAtEnd(db: Db, run: Run, origin: string): number | undefined {
   const rows = prepared<Row>(
     db,
-    "SELECT n, kind, hash, length, packed FROM entry WHERE n >= ? AND n < ? ORDER BY n DESC LIMIT ?",
+    "SELECT n, kind, hash, length, codec, packed FROM entry WHERE n >= ? AND n < ? ORDER BY n DESC LIMIT ?",
   ).all(placeOf(run.n, 0), placeOf(run.n + 1, 0), LAST + 1);
   rows.reverse();
   // The first row is only looked at for its hash, unless the chain begins with it.
   const before = rows[0] === undefined || seqOf(rows[0].n) === 1 ? undefined : rows.shift();
   const walk = new ChainWalk(origin, sha256, before && { seq: seqOf(before.n), hash: before.hash.toString("hex") });
-  const bad = rows.find(({ n, kind, hash, length, packed }) => {
+  const bad = rows.find(({ n, kind, hash, length, ...packed }) => {
     const bytes = unpackEntry(packed, length);
     return walk.take({ seq: seqOf(n), kind, hash: hash.toString("hex"), bytes }) !== undefined;
   });

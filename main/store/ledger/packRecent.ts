@@ -17,14 +17,14 @@ export function packRecent(db: Db): number {
   if (run === undefined) return 0;
   const rows = prepared<Row>(
     db,
-    `SELECT n, packed FROM (SELECT n, length, packed FROM entry WHERE n >= ? ORDER BY n DESC LIMIT ?)
-     WHERE length(packed) = length AND length >= 512`,
+    `SELECT n, packed FROM (SELECT n, length, codec, packed FROM entry WHERE n >= ? ORDER BY n DESC LIMIT ?)
+     WHERE codec = 0 AND length >= 512`,
   ).all(placeOf(run.n, 0), BACK);
   let packedCount = 0;
   for (const { n, packed: plain } of rows) {
-    const packed = packEntry(plain);
-    if (packed === plain) continue;
-    prepared(db, "UPDATE entry SET packed = ? WHERE n = ?").run(packed, n);
+    const { codec, packed } = packEntry(plain);
+    if (codec === 0) continue;
+    prepared(db, "UPDATE entry SET codec = ?, packed = ? WHERE n = ?").run(codec, packed, n);
     packedCount += 1;
   }
   return packedCount;

@@ -13,7 +13,7 @@ export type Slice = {
 };
 
 /** How many entries are walked at a time; also how often a walk asks whether to go on. */
-const SLICE = 1024;
+const SLICE = 256;
 
 /** The ledger in stretches, up to a place: the same for every thread that asks, whatever is filed meanwhile. */
 export function slicesOf(db: Db, upTo = Number.MAX_SAFE_INTEGER): Slice[] {

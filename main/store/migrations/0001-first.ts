@@ -33,6 +33,7 @@ export const first: Migration = {
         kind TEXT NOT NULL,
         hash BLOB NOT NULL,
         length INTEGER NOT NULL,
+        codec INTEGER NOT NULL,
         packed BLOB NOT NULL
       ) STRICT;
       CREATE INDEX entry_by_kind ON entry (kind, n) WHERE kind <> 'check';
