@@ -22,7 +22,7 @@ function linesOf(
   return lines;
 }
 
-describe("LineSplitter", () => {
+describe("LineSplitter", { timeout: 60_000 }, () => {
   it("cuts at CR, LF and both, and passes no empty line", () => {
     expect(linesOf([bytesOfText("a\rb\nc\r\n\n\rd\r\n")])).toEqual(["a", "b", "c", "d"]);
   });

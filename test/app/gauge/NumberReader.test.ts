@@ -19,7 +19,7 @@ function read(text: string, form: Partial<ForceField> = {}): number | undefined 
   return end === bytes.length ? Number(`${reader.mantissa}e${-reader.decimals}`) : undefined;
 }
 
-describe("NumberReader", () => {
+describe("NumberReader", { timeout: 60_000 }, () => {
   it("reads a million random decimals as JavaScript's own parser does, to the bit", () => {
     const random = lcg(99);
     const reader = new NumberReader();

@@ -36,7 +36,7 @@ function readings(method: Method, lines: readonly string[]): number {
   return decoder.counts.readings;
 }
 
-describe("lines with a checksum", () => {
+describe("lines with a checksum", { timeout: 60_000 }, () => {
   it.each(["xor", "sum256"] as const)("passes no line with one altered byte (%s)", (method) => {
     const line = lineOf(method, 4711);
     expect(readings(method, [line])).toBe(1);

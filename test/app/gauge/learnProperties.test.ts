@@ -7,10 +7,13 @@ import { damagedStream } from "./damage.ts";
 import { bytesOfText, shownReadings, streamOf } from "./formats.ts";
 import { randomFormat } from "./randomFormat.ts";
 
+/** These take seconds on a quiet machine and must not fail on a busy one. */
+const longTest = 120_000;
+
 const seeds = fc.integer({ min: 1, max: 1e6 });
 
 describe("encode, learn, decode", () => {
-  it("gives the numbers back exactly, for two thousand random formats, in any chunking", () => {
+  it("gives the numbers back exactly, for two thousand random formats, in any chunking", { timeout: longTest }, () => {
     fc.assert(
       fc.property(randomFormat, seeds, fc.integer({ min: 1, max: 9 }), (format, seed, size) => {
         const readings = shownReadings(format, 70, seed);
@@ -29,7 +32,9 @@ describe("encode, learn, decode", () => {
     );
   });
 
-  it("loses no whole line of a stream of which one line in ten is damaged, and reads hardly a cut one", () => {
+  it("loses no whole line of a stream of which one line in ten is damaged, and reads hardly a cut one", {
+    timeout: longTest,
+  }, () => {
     let cut = 0;
     let readCut = 0;
     let damaged = 0;

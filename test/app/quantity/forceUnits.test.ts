@@ -46,7 +46,7 @@ describe("force units", () => {
     },
   );
 
-  it("comes back from any unit within one unit in the last place, a million random forces", () => {
+  it("comes back from any unit within one unit in the last place, a million random forces", { timeout: 60_000 }, () => {
     let state = 12345;
     const random = () => {
       state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
