@@ -20,7 +20,7 @@ export type Pace = {
 
 export function paceAt(rateHz: number | undefined): Pace {
   if (rateHz === undefined) {
-    return { stay: 3, block: 5, quiet: 10, look: 16, follow: 256, release: 24, patience: 400, keep: 4096 };
+    return { stay: 3, block: 5, quiet: 10, look: 16, follow: 256, release: 24, patience: 2000, keep: 4096 };
   }
   const readings = (seconds: number, least: number) => Math.max(least, Math.ceil(seconds * rateHz));
   return {

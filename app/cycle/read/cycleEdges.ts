@@ -21,7 +21,8 @@ export function findOnset(g: Ground, levelN: number, arrival: number, isHeld: bo
   return up - at >= few ? ledBack(g, arrivedN, out, at, arrival) : Math.max(0, at - 1);
 }
 
-function firstAbove(g: Ground, from: number, to: number, level: number): number {
+/** First index from `from` whose reading lies above `level`; `to` when there is none. */
+export function firstAbove(g: Ground, from: number, to: number, level: number): number {
   let i = from;
   while (i < to && !(g.shape[i]! > level)) i += 1;
   return i;

@@ -1,6 +1,6 @@
 import type { CycleFlag } from "../Cycle.ts";
 import type { Trace } from "../phase/Trace.ts";
-import { findOnset, findReturn } from "./cycleEdges.ts";
+import { findOnset, findReturn, firstAbove } from "./cycleEdges.ts";
 import { type Ground, readingsIn } from "./Ground.ts";
 import { groundOf } from "./groundOf.ts";
 import { findHold, type HoldBounds } from "./holdBounds.ts";
@@ -110,7 +110,7 @@ function figures(s: Stretch, g: Ground, hold: HoldBounds, flags: Set<CycleFlag>)
   const settled = isHeld ? undefined : settle(g, hold, slips, s.restNoise);
   const levelAt = settled?.indication ?? g.zeroN + hold.levelN;
   const levelN = levelAt - g.zeroN;
-  if (!s.trace.timed && !isHeld && !flat(settled, levelN)) return undefined;
+  if (!s.trace.timed && !isHeld && !holdsAt(g, levelN)) return undefined;
   const peak = peakForce(g, levelAt) ?? { indication: s.capacityN ?? g.zeroN, index: hold.arrival };
   if (isHeld) flags.add("peakHold");
   else {
@@ -151,9 +151,19 @@ function holdNoise(g: Ground, hold: HoldBounds): number {
   return scatterOfSteps(g.w, from, hold.holdEnd + 1);
 }
 
-/** Without a rate a knock cannot be told by its length; a hold is flat. */
-function flat(settled: Settled | undefined, levelN: number): boolean {
-  return settled !== undefined && settled.n >= 4 && settled.noiseN < 0.1 * levelN;
+/**
+ * Without a rate a knock cannot be told by its length. A hold spends much of its time at its force, or took much longer
+ * to rise than to fall; the swing of a knock does neither.
+ */
+function holdsAt(g: Ground, levelN: number): boolean {
+  const at = g.zeroN + 0.9 * levelN;
+  const up = firstAbove(g, g.onset, g.end, at);
+  let down = g.end - 1;
+  while (down > up && !(g.shape[down]! > at)) down -= 1;
+  const low = firstAbove(g, g.onset, g.end, g.zeroN + 0.1 * levelN);
+  let end = g.end - 1;
+  while (end > down && !(g.shape[end]! > g.zeroN + 0.1 * levelN)) end -= 1;
+  return down - up >= 0.4 * (end - low) || up - low > 4 * (end - down + 1);
 }
 
 function mostlyHeld(trace: Trace, hold: HoldBounds): boolean {
