@@ -1,8 +1,8 @@
 import type { RouteStop } from "../../app/round/route/Route.ts";
 import { routeOf } from "../../app/round/route/routeOf.ts";
-import { usualHabits } from "../../simulator/memory/drawRound.ts";
 import { invented } from "../support/aCheck.ts";
 import type { BenchRow } from "./BenchRow.ts";
+import { usualHabits } from "./rounds/drawWorks.ts";
 import { tally } from "./rounds/tally.ts";
 
 const ROUNDS = 1000;
@@ -13,12 +13,12 @@ export async function roundsBench(): Promise<BenchRow[]> {
 }
 
 function matching(): BenchRow[] {
-  const located = tally(ROUNDS, true);
-  const timed = tally(ROUNDS, false);
+  const located = tally(ROUNDS, true, usualHabits);
+  const timed = tally(ROUNDS, false, usualHabits);
   const fallen = tally(ROUNDS, false, { ...usualHabits, fallen: 0.05 }, 2);
-  const keyed = tally(ROUNDS, true, { ...usualHabits, locationsSwapped: 0.02 }, 3);
+  const keyed = tally(ROUNDS, true, { ...usualHabits, keyedWrong: 0.02 }, 3);
   const at = (name: string, share: number, least: number, note: string): BenchRow => ({
-    name: `${ROUNDS} drawn rounds: ${name}`,
+    name: `${ROUNDS} simulated rounds: ${name}`,
     measured: 100 * share,
     limit: 100 * least,
     unit: "%",
@@ -26,7 +26,7 @@ function matching(): BenchRow[] {
     note,
   });
   const wrong = (name: string, { wrongSilent, takes }: typeof located): BenchRow => ({
-    name: `${ROUNDS} drawn rounds: filed wrong without a question, ${name}`,
+    name: `${ROUNDS} simulated rounds: filed wrong without a question, ${name}`,
     measured: (100 * wrongSilent) / takes,
     limit: 0.1,
     unit: "%",

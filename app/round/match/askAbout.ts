@@ -10,7 +10,9 @@ const SURE = Math.log(50);
 /** With a location that agrees, the odds against a stray alone must reach this. */
 const SURE_WITH_LOCATION = Math.log(100);
 /** An exchange of two visits must make their forces this much more likely to be asked about. */
-const EXCHANGE = 4;
+const EXCHANGE = { neighbours: 4.5, others: 9 };
+/** Visits this near to one another in time are neighbours: there the wrong location is easily set. */
+const APART = 3;
 /** A force this near to a neighbour's expectation, and far from its own, may be the neighbour's. */
 const NEAR = 2.5;
 const NEIGHBOUR = 2;
@@ -144,7 +146,8 @@ function* swappedPairs(
   for (const [i, g] of open.entries()) {
     for (const h of open.slice(i + 1)) {
       const [a, b] = [matches[g]!.stop!, matches[h]!.stop!];
-      if (a !== b && odds(g, a) + odds(h, b) - odds(g, b) - odds(h, a) > EXCHANGE) yield [g, h];
+      const enough = h - g <= APART ? EXCHANGE.neighbours : EXCHANGE.others;
+      if (a !== b && odds(g, a) + odds(h, b) - odds(g, b) - odds(h, a) > enough) yield [g, h];
     }
   }
 }

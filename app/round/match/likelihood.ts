@@ -1,9 +1,13 @@
 import type { Expectation } from "./MatchStop.ts";
 
-/** Share of checks that show something new: a broken spring, a dry gripper, a service (common practice, no source). */
-const CHANGED = 0.05;
-/** Such a check lies anywhere in a span of this natural logarithm: from half of what was expected to a third more. */
-const CHANGED_SPAN = 1;
+/**
+ * Shares of checks that show something new, a fall (a broken spring, a dry gripper) or a rise (a service), and the natural
+ * logarithm of force by which they commonly do: small changes are common, great ones rare (common practice, no source).
+ */
+const FALL = { share: 0.04, by: 0.07 };
+const RISE = { share: 0.01, by: 0.04 };
+/** Beyond all that: so rare that a force is sooner a stray. */
+const BEYOND = 1e-6;
 /** A force of which nothing is known lies anywhere between 0.5 and 100 kN, on a logarithmic scale. */
 const UNKNOWN_SPAN = Math.log(200);
 
@@ -19,9 +23,11 @@ export function distance(forceN: number, { forceN: expectedN, spread }: Expectat
 export function surprise(forceN: number, expected: Expectation | undefined): number {
   if (expected === undefined) return unknownSurprise;
   const z = distance(forceN, expected);
-  const usual = ((1 - CHANGED) / (expected.spread * Math.sqrt(2 * Math.PI))) * Math.exp((-z * z) / 2);
+  const share = 1 - FALL.share - RISE.share;
+  const usual = (share / (expected.spread * Math.sqrt(2 * Math.PI))) * Math.exp((-z * z) / 2);
   const away = Math.log(forceN / expected.forceN);
-  const changed = away > -0.7 && away < 0.3 ? CHANGED / CHANGED_SPAN : 1e-6;
+  const { share: some, by } = away < 0 ? FALL : RISE;
+  const changed = (some / by) * Math.exp(-Math.abs(away) / by) + BEYOND;
   return -Math.log(usual + changed);
 }
 

@@ -105,8 +105,8 @@ function withOrder(plain: Float64Array, solved: Assignment, n: number, s: number
       }
       const price = out === 0 ? 0 : Math.min(MOST_OUT_OF_ORDER, INVERSION + FURTHER * (out - 1));
       cost[g * columns + j]! += price;
-      // A second visit comes when something was wrong with the first: it keeps to no order.
-      cost[g * columns + s + j]! += Math.min(price, INVERSION);
+      // A second visit is out of turn by its nature, mostly by a machine or two.
+      cost[g * columns + s + j]! += out <= 2 ? 0 : INVERSION;
     }
   }
   return cost;
