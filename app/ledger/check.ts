@@ -19,9 +19,12 @@ export const filedCycle = strict({
   peakIndex: z.number().int(),
   settledN: nullable,
   settledUncertaintyN: nullable,
-  settledWindow: z
-    .strictObject({ fromIndex: z.number(), toIndex: z.number(), n: z.number(), effectiveN: z.number() })
-    .nullable(),
+  settledWindow: strict({
+    fromIndex: z.number(),
+    toIndex: z.number(),
+    n: z.number(),
+    effectiveN: z.number(),
+  }).nullable(),
   overshoot: nullable,
   riseTimeS: nullable,
   noiseN: nullable,
@@ -140,12 +143,18 @@ export const check = strict({
   rule: decisionRule,
   cautionDrop: fraction,
   actDrop: fraction,
-  baseline: z
-    .strictObject({ checkId: id, valueN: z.number(), standardUncertaintyN: z.number(), correlation: z.number() })
-    .nullable(),
-  previous: z
-    .strictObject({ checkId: id, valueN: z.number(), standardUncertaintyN: z.number(), correlation: z.number() })
-    .nullable(),
+  baseline: strict({
+    checkId: id,
+    valueN: z.number(),
+    standardUncertaintyN: z.number(),
+    correlation: z.number(),
+  }).nullable(),
+  previous: strict({
+    checkId: id,
+    valueN: z.number(),
+    standardUncertaintyN: z.number(),
+    correlation: z.number(),
+  }).nullable(),
   verdict,
   conformity: z.enum(["conforming", "nonConforming", "undecided"]),
   zone: z.enum(["pass", "conditionalPass", "conditionalFail", "fail"]).nullable(),

@@ -1,7 +1,9 @@
 import { z } from "zod";
 import { baselineChoice, check, remeasureMark, replacement, stopRelease, voiding } from "./check.ts";
 import { id, name, reasonText, strict } from "./fields.ts";
+import { quickParse } from "./quickParse.ts";
 import { adapter, gauge, operator, serviceEvent, spindle, storedPattern, works } from "./register.ts";
+import { docking, round, storedDumpFormat } from "./round.ts";
 
 /** A setting that affects a verdict and belongs to no record. */
 const setting = strict({ key: z.string().min(1).max(80), value: z.json() });
@@ -46,14 +48,23 @@ export const kinds = {
   act,
   import: imported,
   reference: open,
-  dumpFormat: open,
+  dumpFormat: storedDumpFormat,
   proof: open,
   adjustment: open,
   plan: open,
-  round: open,
-  docking: open,
+  round,
+  docking,
   attachment: open,
 } as const;
 
 export type Kind = keyof typeof kinds;
 export type Body<K extends Kind> = z.infer<(typeof kinds)[K]>;
+
+/** By kind, where bodies are many and large enough for it to matter. */
+const quick: { readonly [K in Kind]?: (body: unknown) => Body<K> } = { check: quickParse(check) };
+
+/** A body as its kind's schema reads it. @throws ZodError  it is not what the kind asks for */
+export function parseBody<K extends Kind>(kind: K, body: unknown): Body<K> {
+  const parse = quick[kind] as ((body: unknown) => Body<K>) | undefined; // the table pairs kind and body
+  return parse?.(body) ?? (kinds[kind].parse(body) as Body<K>); // the schema of that kind
+}

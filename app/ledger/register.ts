@@ -110,13 +110,11 @@ export const gauge = strict({
   provedOn: plainDate.optional(),
   dueOn: plainDate.optional(),
   /** How the PC knows it again when it is plugged in. */
-  usb: z
-    .strictObject({
-      serialNumber: z.string().max(120).optional(),
-      vendorId: z.string().max(8).optional(),
-      productId: z.string().max(8).optional(),
-    })
-    .optional(),
+  usb: strict({
+    serialNumber: z.string().max(120).optional(),
+    vendorId: z.string().max(8).optional(),
+    productId: z.string().max(8).optional(),
+  }).optional(),
   note: note.optional(),
   state,
 });

@@ -1,5 +1,5 @@
 import type { Entry } from "../../../app/ledger/entry.ts";
-import { type Kind, kinds } from "../../../app/ledger/kinds.ts";
+import { type Kind, parseBody } from "../../../app/ledger/kinds.ts";
 import type { EntryDraft } from "../Store.ts";
 
 /** A draft whose body has met its schema. */
@@ -7,5 +7,5 @@ export type CheckedDraft = { readonly kind: Kind; readonly body: Entry["body"] }
 
 /** @throws ZodError  a body that is not what its kind asks for */
 export function checkDrafts(batch: readonly EntryDraft[]): CheckedDraft[] {
-  return batch.map(({ kind, body }) => ({ kind, body: kinds[kind].parse(body) }));
+  return batch.map(({ kind, body }) => ({ kind, body: parseBody(kind, body) }));
 }
