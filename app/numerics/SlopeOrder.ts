@@ -7,8 +7,14 @@ import { ascendingOrder } from "./ascendingOrder.ts";
  */
 export class SlopeOrder {
   readonly slope: number;
+  /** Points by place, those that share one by x. */
   readonly order: Uint32Array;
+  /** For each point, the first position of those it shares a place with. */
   readonly place: Uint32Array;
+  /** For each point, its position in `order`. */
+  readonly position: Uint32Array;
+  /** Pairs of different x that share a place. */
+  readonly tied: number;
 
   /**
    * @param xs  ascending
@@ -17,20 +23,46 @@ export class SlopeOrder {
   constructor(xs: Float64Array, ys: Float64Array, slope: number) {
     this.slope = slope;
     const n = xs.length;
+    this.place = new Uint32Array(n);
+    this.position = new Uint32Array(n);
     if (Number.isFinite(slope)) {
       const rest = residuals(xs, ys, slope);
+      const closest = tolerance(xs, ys, slope);
       this.order = ascendingOrder(rest);
-      this.place = places(this.order, rest, tolerance(xs, ys, slope));
+      this.tied = this.#settle(xs, (i, before) => rest[i]! - rest[before]! <= closest);
     } else {
       this.order = orderOfX(xs, ys, slope < 0);
-      this.place = new Uint32Array(n);
-      for (let k = 1, place = 0; k < n; k += 1) {
-        const [i, before] = [this.order[k]!, this.order[k - 1]!];
-        if (xs[i] !== xs[before] || ys[i] !== ys[before]) place += 1;
-        this.place[i] = place;
-      }
+      this.tied = this.#settle(xs, (i, before) => xs[i] === xs[before] && ys[i] === ys[before]);
     }
   }
+
+  /** Sets places and positions, and counts the ties. */
+  #settle(xs: Float64Array, isTied: (i: number, before: number) => boolean): number {
+    const { order, place, position } = this;
+    const n = order.length;
+    let tied = 0;
+    for (let from = 0, to = 1; from < n; from = to, to = from + 1) {
+      while (to < n && isTied(order[to]!, order[to - 1]!)) to += 1;
+      if (to - from > 1) {
+        order.subarray(from, to).sort();
+        tied += ((to - from) * (to - from - 1)) / 2 - pairsOfOneX(xs, order, from, to);
+      }
+      for (let k = from; k < to; k += 1) {
+        place[order[k]!] = from;
+        position[order[k]!] = k;
+      }
+    }
+    return tied;
+  }
+}
+
+function pairsOfOneX(xs: Float64Array, order: Uint32Array, from: number, to: number): number {
+  let pairs = 0;
+  for (let k = from + 1, run = 0; k < to; k += 1) {
+    run = xs[order[k]!] === xs[order[k - 1]!] ? run + 1 : 0;
+    pairs += run;
+  }
+  return pairs;
 }
 
 /** Forwards or backwards, equal x by y. */
@@ -59,13 +91,4 @@ function tolerance(xs: Float64Array, ys: Float64Array, slope: number): number {
   let scale = 0;
   for (let i = 0; i < ys.length; i += 1) scale = Math.max(scale, Math.abs(ys[i]!));
   return 4 * Number.EPSILON * (scale + Math.abs(slope) * (xs[xs.length - 1]! - xs[0]!));
-}
-
-function places(order: Uint32Array, rest: Float64Array, closest: number): Uint32Array {
-  const place = new Uint32Array(order.length);
-  for (let k = 1, at = 0; k < order.length; k += 1) {
-    if (rest[order[k]!]! - rest[order[k - 1]!]! > closest) at += 1;
-    place[order[k]!] = at;
-  }
-  return place;
 }

@@ -67,7 +67,7 @@ export class SlopeSelection {
   #split({ wanted, bracket }: Part, slope: number, found: number[]): Part[] {
     if (wanted.length === 0 || !(slope > bracket.low.slope && slope < bracket.high.slope)) return [{ wanted, bracket }];
     const order = new SlopeOrder(this.#xs, this.#ys, slope);
-    const { less, atMost } = slopePairCounts(order.place, this.#nextX);
+    const { less, atMost } = slopePairCounts(order, this.#nextX);
     const upTo = Math.min(bracket.upTo, Math.max(less, bracket.below));
     const below = Math.min(bracket.upTo, Math.max(atMost, bracket.below));
     for (const { rank, at } of wanted) if (rank > upTo && rank <= below) found[at] = slope;
@@ -108,14 +108,12 @@ function trialSlopes({ wanted, bracket }: Part, sample: Float64Array): number[] 
   const inside = bracket.upTo - bracket.below;
   const spread = 1.5 * Math.sqrt(m) + 2;
   const places = wanted.map(({ rank }) => ((rank - bracket.below - 0.5) / inside) * m);
-  const slopes = new Set<number>();
+  const ranks: number[] = [];
   for (const [k, place] of places.entries()) {
-    if (k === 0 || place - places[k - 1]! > spread) slopes.add(valueNear(sample, place - spread));
-    if (k === m - 1 || !(places[k + 1]! - place <= spread)) slopes.add(valueNear(sample, place + spread));
+    if (k === 0 || place - places[k - 1]! > spread) ranks.push(rankNear(m, place - spread));
+    if (k === places.length - 1 || places[k + 1]! - place > spread) ranks.push(rankNear(m, place + spread));
   }
-  return [...slopes];
+  return [...new Set(selectRanks(sample, ranks))];
 }
 
-function valueNear(sample: Float64Array, place: number): number {
-  return sample[Math.max(0, Math.min(sample.length - 1, Math.round(place)))]!;
-}
+const rankNear = (m: number, place: number) => 1 + Math.max(0, Math.min(m - 1, Math.round(place)));

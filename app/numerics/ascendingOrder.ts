@@ -36,36 +36,60 @@ function insertion(values: ArrayLike<number>, order: Uint32Array): Uint32Array {
 }
 
 const DIGIT = 11; // bits a pass; 2,048 counters stay in the nearest cache
+const MASK = (1 << DIGIT) - 1;
+/** Values that agree in the upper half of their bits are put right by insertion, unless there are more in a row. */
+const LONG = 32;
 
-function radix(values: ArrayLike<number>, order: Uint32Array): Uint32Array {
-  const n = order.length;
-  const words = sortableWords(values);
-  let from: Uint32Array = order;
+function radix(values: ArrayLike<number>, start: Uint32Array): Uint32Array {
+  const { low, high } = sortableWords(values);
+  const upper = sortedByWord(high, start);
+  if (finished(values, upper.order, upper.words)) return upper.order;
+  return sortedByWord(high, sortedByWord(low, start).order).order;
+}
+
+/** Three passes from the lowest digit up. The words move along with the positions, so that they are read in a row. */
+function sortedByWord(word: Uint32Array, start: Uint32Array): { order: Uint32Array; words: Uint32Array } {
+  const n = start.length;
+  let from: Uint32Array = start.slice();
+  let words: Uint32Array = new Uint32Array(n);
+  for (let k = 0; k < n; k += 1) words[k] = word[from[k]!]!;
   let to: Uint32Array = new Uint32Array(n);
+  let toWords: Uint32Array = new Uint32Array(n);
   const counts = new Uint32Array(1 << DIGIT);
-  for (let pass = 0; pass < 6; pass += 1) {
-    const word = pass < 3 ? words.low : words.high;
-    const shift = (pass % 3) * DIGIT;
+  for (let shift = 0; shift < 32; shift += DIGIT) {
     counts.fill(0);
-    for (let k = 0; k < n; k += 1) counts[(word[k]! >>> shift) & MASK]! += 1;
-    if (counts[(word[0]! >>> shift) & MASK] === n) continue; // all the same: whole numbers have many such digits
+    for (let k = 0; k < n; k += 1) counts[(words[k]! >>> shift) & MASK]! += 1;
+    if (counts[(words[0]! >>> shift) & MASK] === n) continue; // all the same: whole numbers have many such digits
     for (let digit = 0, sum = 0; digit <= MASK; digit += 1) {
       const count = counts[digit]!;
       counts[digit] = sum;
       sum += count;
     }
     for (let k = 0; k < n; k += 1) {
-      const i = from[k]!;
-      const digit = (word[i]! >>> shift) & MASK;
-      to[counts[digit]!] = i;
-      counts[digit]! += 1;
+      const w = words[k]!;
+      const at = counts[(w >>> shift) & MASK]!++;
+      to[at] = from[k]!;
+      toWords[at] = w;
     }
     [from, to] = [to, from];
+    [words, toWords] = [toWords, words];
   }
-  return from;
+  return { order: from, words };
 }
 
-const MASK = (1 << DIGIT) - 1;
+/** Puts runs of equal upper halves in order; false where one is long and not in order, so that it would take too long. */
+function finished(values: ArrayLike<number>, order: Uint32Array, words: Uint32Array): boolean {
+  const n = order.length;
+  for (let from = 0, to = 1; from < n; from = to, to = from + 1) {
+    while (to < n && words[to] === words[from]) to += 1;
+    if (to - from === 1) continue;
+    const run = order.subarray(from, to);
+    if (isAscending(values, run)) continue;
+    if (to - from > LONG) return false;
+    insertion(values, run);
+  }
+  return true;
+}
 
 /** The two halves of each double, changed so that they compare as unsigned whole numbers do. */
 function sortableWords(values: ArrayLike<number>): { low: Uint32Array; high: Uint32Array } {

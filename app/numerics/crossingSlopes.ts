@@ -1,3 +1,4 @@
+import { ascendingOrder } from "./ascendingOrder.ts";
 import type { SlopeOrder } from "./SlopeOrder.ts";
 import { taken, takenWhole } from "./taken.ts";
 
@@ -51,15 +52,17 @@ function sortAndCollect(place: Uint32Array, x: Float64Array, y: Float64Array, ex
 /** Points by their place in the first order, those that share one by their place in the second: they do not cross. */
 function byBoth(first: SlopeOrder, second: SlopeOrder): Uint32Array {
   const n = first.order.length;
-  const start = new Uint32Array(n + 1); // where each place of `first` begins
-  for (let i = 0; i < n; i += 1) start[first.place[i]! + 1]! += 1;
-  for (let p = 1; p <= n; p += 1) start[p]! += start[p - 1]!;
-  const sorted = new Uint32Array(n);
-  for (let k = 0; k < n; k += 1) {
-    const point = second.order[k]!;
-    sorted[start[first.place[point]!]!++] = point;
+  const order = first.order.slice();
+  const { place } = first;
+  for (let from = 0, to = 1; from < n; from = to, to = from + 1) {
+    while (to < n && place[order[to]!] === from) to += 1;
+    if (to - from > 1)
+      order.set(
+        taken(first.order.subarray(from, to), ascendingOrder(takenWhole(second.place, first.order.subarray(from, to)))),
+        from,
+      );
   }
-  return sorted;
+  return order;
 }
 
 function grown(slopes: Float64Array, needed: number): Float64Array<ArrayBuffer> {

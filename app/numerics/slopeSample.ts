@@ -2,7 +2,7 @@ import type { SlopeOrder } from "./SlopeOrder.ts";
 import { taken, takenWhole } from "./taken.ts";
 
 /**
- * Slopes of pairs between two trial slopes, each pair as likely as the next; ascending. Such a pair swaps sides
+ * Slopes of pairs between two trial slopes, each pair as likely as the next, in no order. Such a pair swaps sides
  * between the two orders, so its points stand no farther apart than points move: pairs are drawn from that
  * neighbourhood, and those outside the bracket thrown away. The draws start at the same seed each time.
  * @param xs  ascending; `ys` belongs to it
@@ -17,7 +17,7 @@ export function slopeSample(
   most: number,
 ): Float64Array {
   const n = xs.length;
-  const window = Math.max(1, Math.min(n - 1, farthestSwap(low.order, high.order)));
+  const window = Math.max(1, Math.min(n - 1, farthestSwap(low, high)));
   // Copies in the order of `low`: a pair's two points then stand close together in memory too.
   const lowPlace = takenWhole(low.place, low.order);
   const highPlace = takenWhole(high.place, low.order);
@@ -38,17 +38,15 @@ export function slopeSample(
     }
     at = (at + stride) % n;
   }
-  return kept.subarray(0, count).sort();
+  return kept.subarray(0, count);
 }
 
 /** No pair that changes order stands farther apart in the first order than this. */
-function farthestSwap(first: Uint32Array, second: Uint32Array): number {
-  const before = new Uint32Array(first.length);
-  for (let k = 0; k < first.length; k += 1) before[first[k]!] = k;
+function farthestSwap(first: SlopeOrder, second: SlopeOrder): number {
   let up = 0;
   let down = 0;
-  for (let k = 0; k < second.length; k += 1) {
-    const moved = before[second[k]!]! - k;
+  for (let i = 0; i < first.position.length; i += 1) {
+    const moved = first.position[i]! - second.position[i]!;
     if (moved > up) up = moved;
     else if (-moved > down) down = -moved;
   }

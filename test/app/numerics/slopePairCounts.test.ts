@@ -35,7 +35,7 @@ describe("slopePairCounts", () => {
     fc.assert(
       fc.property(points, slope, ({ xs, ys }, trial) => {
         const all = slopesOf(xs, ys);
-        expect(slopePairCounts(new SlopeOrder(xs, ys, trial).place, nextX(xs))).toEqual({
+        expect(slopePairCounts(new SlopeOrder(xs, ys, trial), nextX(xs))).toEqual({
           less: all.filter((s) => s < trial).length,
           atMost: all.filter((s) => s <= trial).length,
         });
@@ -59,14 +59,13 @@ describe("crossingSlopes", () => {
 });
 
 describe("slopeSample", () => {
-  it("draws only slopes of the bracket, ascending, and the same ones again", () => {
+  it("draws only slopes of the bracket, and the same ones again", () => {
     fc.assert(
       fc.property(points, slope, slope, ({ xs, ys }, a, b) => {
         fc.pre(a < b);
         const [low, high] = [new SlopeOrder(xs, ys, a), new SlopeOrder(xs, ys, b)];
         const got = slopeSample(xs, ys, low, high, 30);
         expect(got).toEqual(slopeSample(xs, ys, low, high, 30));
-        expect(got).toEqual(got.slice().sort());
         const inside = new Set(slopesOf(xs, ys).filter((s) => s > a && s < b));
         expect([...got].every((s) => inside.has(s))).toBe(true);
       }),
