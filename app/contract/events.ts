@@ -1,6 +1,7 @@
 import type { LinkView } from "./linkViews.ts";
 import type { JobView, PcSettings, ProgramView } from "./programViews.ts";
 import type { CheckRow, SpindleRow } from "./recordViews.ts";
+import type { RoundView } from "./roundViews.ts";
 import type { CycleView, Draft, LiveView } from "./seriesViews.ts";
 
 /**
@@ -26,6 +27,9 @@ export type Events = {
   "spindle.changed": SpindleRow;
   /** A list has changed: the page asks for it again when it shows it. */
   "register.changed": { readonly what: "spindles" | "adapters" | "gauges" | "operators" | "works" | "patterns" };
+  "round.changed": RoundView;
+  /** A memory was filed: its spindles have said so themselves. */
+  "docking.filed": { readonly dockingId: string; readonly checks: number };
   "settings.changed": PcSettings;
   "program.changed": ProgramView;
   "job.progressed": JobView;

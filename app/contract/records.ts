@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { id, reasonText } from "../ledger/fields.ts";
 import type { ServiceEvent, Works } from "../ledger/register.ts";
-import { adapter, gauge, operator, serviceEvent, spindle, works } from "../ledger/register.ts";
+import { adapterTaken, gauge, operator, serviceEvent, spindle, works } from "../ledger/register.ts";
+import { type ImportPreview, listFile } from "./importViews.ts";
 import { method, nothing } from "./method.ts";
 import type {
   AdapterRow,
@@ -35,13 +36,18 @@ export const records = {
   "spindles.save": method<SpindleRow>()(spindle.extend({ spindleId: id.optional() })),
 
   "adapters.list": method<readonly AdapterRow[]>()(nothing),
-  "adapters.save": method<AdapterRow>()(adapter.extend({ adapterId: id.optional() })),
+  "adapters.save": method<AdapterRow>()(adapterTaken.extend({ adapterId: id.optional() })),
   "gauges.list": method<readonly GaugeRow[]>()(nothing),
   "gauges.save": method<GaugeRow>()(gauge.extend({ gaugeId: id.optional() })),
   "operators.list": method<readonly OperatorView[]>()(nothing),
   "operators.save": method<OperatorView>()(
     operator.extend({ operatorId: id.optional(), name: z.string().trim().min(1, "a name is needed").max(120) }),
   ),
+
+  /** What a list from a spreadsheet would bring into the register, and what stands against it. Nothing is filed. */
+  "register.preview": method<ImportPreview>()(listFile),
+  /** Takes a list into the register, all of it or nothing. `job.finished` carries an `Imported`. */
+  "register.import": method<{ readonly jobId: string }>()(listFile),
 
   "checks.list": method<{ readonly rows: readonly CheckRow[]; readonly more: boolean }>()(page),
   "checks.get": method<CheckPage>()(z.strictObject({ checkId: id })),

@@ -88,6 +88,11 @@ export const adapter = strict({
   state,
 });
 
+/** An adapter as it is taken in today: nothing is known without any uncertainty at all. */
+export const adapterTaken = adapter.extend({
+  scaleUncertainty: z.number().positive("the uncertainty of the scale must be above 0").max(1),
+});
+
 /** Indication (net, newtons) to force, as a polynomial from the constant term up, with its own standard uncertainty. */
 export const gaugeCurve = strict({
   version: z.number().int().min(1),

@@ -21,11 +21,13 @@ type Part = Pick<
   | "gauges.save"
   | "operators.list"
   | "operators.save"
+  | "register.preview"
+  | "register.import"
 >;
 
 /** Places, tools and people: lists, and saving one as a whole. */
 export function registerHandlers(context: Context): Part {
-  const { store, hub } = context;
+  const { store, hub, jobs } = context;
   const changed = (what: "spindles" | "adapters" | "gauges" | "operators" | "works") => {
     hub.say("register.changed", { what });
     context.series.refresh();
@@ -86,6 +88,16 @@ export function registerHandlers(context: Context): Part {
       store.append([{ kind: "gauge", body: { ...input, gaugeId } }]);
       changed("gauges");
       return toGaugeRow(readGauge(store.db, gaugeId)!, 0, today(context)); // just filed
+    },
+
+    "register.preview": (file) => jobs.run("listPreview", file),
+    "register.import": (file) => {
+      const { jobId, ended } = jobs.begin("listImport", file);
+      ended.then(
+        () => changed(file.what),
+        () => {}, // `job.finished` tells why
+      );
+      return { jobId };
     },
 
     "operators.list": () => operatorList(store.db).map(toOperatorView),

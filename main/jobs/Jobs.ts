@@ -40,6 +40,15 @@ export class Jobs {
     return this.#begin(name, args).jobId;
   }
 
+  /** The same for a caller who goes on with the result. */
+  begin<N extends JobName>(
+    name: N,
+    args: JobArgs<N>,
+  ): { readonly jobId: string; readonly ended: Promise<JobResult<N>> } {
+    const { jobId, ended } = this.#begin(name, args);
+    return { jobId, ended: ended as Promise<JobResult<N>> }; // the registry pairs name and result
+  }
+
   /**
    * Starts a job and waits for its result: for the command line, and for work that follows other work.
    * @throws JobError  what it ended with

@@ -7,9 +7,13 @@ export const registry = {
   verifyPart: () => import("./verifyPart.ts"),
   rejudge: () => import("./rejudgeJob.ts"),
   rejudgePart: () => import("./rejudgePart.ts"),
+  listPreview: () => import("./listPreviewJob.ts"),
+  listImport: () => import("./listImportJob.ts"),
   checkpoint: () => import("./checkpointJob.ts"),
   backup: () => import("./backupJob.ts"),
   restore: () => import("./restoreJob.ts"),
+  export: () => import("./exportJob.ts"),
+  import: () => import("./importJob.ts"),
 } satisfies JobLoaders;
 
 export type JobName = keyof typeof registry;

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type CoreInTemp, coreInTemp, fileTyped, smallWorks } from "../support/coreInTemp.ts";
+import { longestTurn } from "../support/longestTurn.ts";
 
 let core: CoreInTemp;
 beforeEach(async () => {
@@ -14,27 +15,6 @@ const until = async (holds: () => boolean | Promise<boolean>) => {
   }
   expect.fail("it did not come to that in ten seconds");
 };
-
-/** The most work this thread does in one turn of the event loop; what other programs take of the machine is not counted. */
-function longestTurn() {
-  const spentMs = () => {
-    const { user, system } = process.threadCpuUsage();
-    return (user + system) / 1_000;
-  };
-  let before = spentMs();
-  let most = 0;
-  const timer = setInterval(() => {
-    const now = spentMs();
-    most = Math.max(most, now - before);
-    before = now;
-  }, 1);
-  return {
-    stop: () => {
-      clearInterval(timer);
-      return most;
-    },
-  };
-}
 
 describe("a page that looks at the core", () => {
   it("finds everything in one snapshot, numbered like the last event before it", async () => {

@@ -10,7 +10,7 @@ import { readJson } from "./readJson.ts";
 import { readRemembered, remember } from "./remembered.ts";
 import { SAFE_HEADERS, sendStatic } from "./staticFiles.ts";
 
-const MAX_BODY_BYTES = 4 * 1024 * 1024;
+const MAX_BODY_BYTES = 24 * 1024 * 1024;
 
 export type LoopbackOptions = {
   readonly core: Core;

@@ -39,7 +39,7 @@ export function AdapterForm({ row, onClose }: { readonly row: AdapterRow | undef
   const factor = assumed ? 1 : parseNumber(scale);
   const percent = parseNumber(within);
   const factorGood = typeof factor === "number" && factor > 0 && factor <= 10;
-  const withinGood = typeof percent === "number" && percent >= 0 && percent <= 100;
+  const withinGood = typeof percent === "number" && percent > 0 && percent <= 100;
   const save = async () => {
     setTried(true);
     if (name.trim() === "" || !factorGood || !withinGood) return;

@@ -1,13 +1,25 @@
 import type { Handlers } from "../../../app/contract/methods.ts";
 import type { SpindleRow } from "../../../app/contract/recordViews.ts";
 import { AppError } from "../../../app/contract/result.ts";
+import { readList } from "../../../main/import/readList.ts";
+import { plainLabel } from "../../../main/import/Twins.ts";
 import type { FakeState } from "../fakeCore.ts";
 import { fakeRow } from "./fakeHistory.ts";
 import { idsFrom } from "./fakeId.ts";
 import { fakeCheckPage, fakeFleet, fakeTrend, fakeWaveform } from "./fakePages.ts";
 
 const newId = idsFrom(90_000);
-type Kind = "works" | "spindles" | "adapters" | "gauges" | "operators" | "checks" | "baseline" | "stop" | "services";
+type Kind =
+  | "works"
+  | "register"
+  | "spindles"
+  | "adapters"
+  | "gauges"
+  | "operators"
+  | "checks"
+  | "baseline"
+  | "stop"
+  | "services";
 type Names = Extract<keyof Handlers, `${Kind}.${string}`>;
 
 export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
@@ -102,6 +114,16 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
       const row = state.checks.find((check) => check.checkId === checkId);
       return fakeWaveform(cycleId, row?.valueN ?? 0);
     },
+    "register.preview": (file) =>
+      readList(
+        file,
+        {
+          names: new Set(file.what === "spindles" ? state.spindles.map((s) => plainLabel(s.spindle.name)) : []),
+          serials: new Set(),
+        },
+        newId,
+      ).preview,
+    "register.import": () => ({ jobId: newId() }),
     "checks.rejudge": () => ({ jobId: newId() }),
     "checks.void": ({ checkId, reason }) => voidCheck(checkId, reason),
     "checks.undo": ({ checkId }) => {

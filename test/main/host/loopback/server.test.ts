@@ -124,7 +124,7 @@ describe("the loopback host", () => {
       "POST",
       "/call",
       { ...ownHeaders(), authorization: `Bearer ${good}` },
-      `"${"x".repeat(5 * 1024 * 1024)}"`,
+      `"${"x".repeat(25 * 1024 * 1024)}"`,
     ).catch(() => 413);
     expect(status).toBe(413);
   });
