@@ -1,10 +1,9 @@
-import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import type { ProgramView } from "../app/contract/programViews.ts";
 import { type Core, coreOf } from "./host/Core.ts";
 import { PushHub } from "./host/PushHub.ts";
 import { fileLog, type Log } from "./log.ts";
-import { programRoot } from "./programRoot.ts";
+import { programVersion } from "./programVersion.ts";
 import { buildServices, type Services } from "./services.ts";
 import { dataFile } from "./store/dataFile.ts";
 
@@ -23,10 +22,6 @@ export type Program = {
   readonly folder: string;
   readonly close: () => Promise<void>;
 };
-
-export const programVersion = (
-  JSON.parse(readFileSync(join(programRoot, "package.json"), "utf8")) as { version: string }
-).version;
 
 /** The whole program behind one door: a data file with its services, and the way to the demo's file and back. */
 export async function openProgram(options: ProgramOptions): Promise<Program> {

@@ -1,6 +1,6 @@
 import { rmSync } from "node:fs";
 import { fillIfEmpty } from "../bench/fillDemo.ts";
-import { programVersion } from "../program.ts";
+import { programVersion } from "../programVersion.ts";
 import { dataFile } from "../store/dataFile.ts";
 import { openStore } from "../store/open.ts";
 import { StoreError } from "../store/StoreError.ts";

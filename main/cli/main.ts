@@ -15,6 +15,8 @@ const commands: Readonly<Record<string, () => Promise<{ readonly command: Comman
   verify: () => import("./verify.ts"),
   backup: () => import("./backup.ts"),
   restore: () => import("./restore.ts"),
+  export: () => import("./export.ts"),
+  import: () => import("./import.ts"),
 };
 
 /**

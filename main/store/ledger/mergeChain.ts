@@ -1,3 +1,4 @@
+import { z } from "zod";
 import { canonicalJson } from "../../../app/ledger/canonicalJson.ts";
 import { type Entry, envelope, GENESIS } from "../../../app/ledger/entry.ts";
 import { kinds } from "../../../app/ledger/kinds.ts";
@@ -12,9 +13,11 @@ import { addOrigin } from "./ownOrigin.ts";
 import { placeOf, placeOfEntry } from "./place.ts";
 import { sha256 } from "./sha256.ts";
 
-/** Another file's chain, from its first entry, each as its canonical text. */
+/** Another file's chain, each entry as its canonical text. */
 export type ForeignChain = {
   readonly origin: string;
+  /** Number of the last entry before these, which must be here by then; absent: they are the chain from its first entry. */
+  readonly after?: number;
   readonly entries: Iterable<ForeignEntry>;
 };
 export type ForeignEntry = {
@@ -29,12 +32,13 @@ export type ForeignEntry = {
  * @returns  how many entries were new
  * @throws StoreError  `conflict` where it is not the same chain, `damaged` where an entry does not hold, `newer`
  */
-export function mergeChain(db: Db, { origin, entries }: ForeignChain, nowMs: number): number {
+export function mergeChain(db: Db, { origin, after = 0, entries }: ForeignChain, nowMs: number): number {
   const known = prepared<number>(db, "SELECT n FROM origin WHERE origin = ?").pluck().get(origin);
   const originN = known ?? addOrigin(db, null, nowMs, origin).n;
   const head = headOf(db, originN);
-  let prev = GENESIS;
-  let seq = 0;
+  let prev = after === 0 ? GENESIS : hashHere(db, originN, after);
+  if (prev === undefined) throw new StoreError("damaged", notThere(origin, after));
+  let seq = after;
   let run: number | undefined;
   for (const { text, waveforms } of entries) {
     seq += 1;
@@ -59,8 +63,11 @@ function hashHere(db: Db, originN: number, seq: number): string | undefined {
   return prepared<Buffer>(db, "SELECT hash FROM entry WHERE n = ?").pluck().get(place)?.toString("hex");
 }
 
+/** The envelope with the body as it came: it was JSON a moment ago, and its kind's schema looks at it next. */
+const outer = envelope.extend({ body: z.record(z.string(), z.unknown()) });
+
 function checked(text: string, at: { origin: string; seq: number; prev: string }): Entry {
-  const entry = envelope.safeParse(parsed(text));
+  const entry = outer.safeParse(parsed(text));
   const where = `entry ${at.seq} of chain ${at.origin}`;
   if (!entry.success)
     throw new StoreError(
@@ -105,6 +112,9 @@ function matching(entry: Entry, waveforms: readonly WaveformRow[]): WaveformRow[
     );
   });
 }
+
+const notThere = (origin: string, seq: number) =>
+  `What is to be taken over does not hold: entry ${seq} of chain ${origin}, on which the rest stands, is missing. Nothing was taken over.`;
 
 const notTheSame = (origin: string, seq: number) =>
   `Chain ${origin} is here already, and is another one from entry ${seq} on: one of the two was changed, or both were written on after a copy. Nothing was taken over.`;

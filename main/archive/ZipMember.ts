@@ -1,0 +1,104 @@
+import { closeSync, openSync, rmSync, statSync, writeSync } from "node:fs";
+import { constants, crc32, deflateRaw } from "node:zlib";
+
+/** What the archive's directory says of a member. */
+export type MemberFacts = {
+  readonly name: string;
+  readonly crc: number;
+  /** Bytes as they were, and as they lie in the archive. */
+  readonly size: number;
+  readonly packedSize: number;
+};
+
+/** So much text is deflated at a time, beside this thread; also what a member holds in memory. */
+const PIECE = 1 << 20;
+
+/**
+ * One file of an archive in the making, deflated into a file of its own beside it, so that many can grow at once.
+ * Each piece ends on a byte border (a sync flush), so pieces deflated by themselves make one stream when put together.
+ * @see RFC 1951; the flush is what zlib calls Z_SYNC_FLUSH
+ */
+export class ZipMember {
+  readonly name: string;
+  readonly path: string;
+  readonly #fd: number;
+  #texts: string[] = [];
+  #length = 0;
+  #crc = 0;
+  #size = 0;
+  #before: Promise<void> = Promise.resolve();
+  #waiting = 0;
+  #open = true;
+
+  readonly #level: number;
+
+  /** @param level  how hard to deflate, from 1 to 9 */
+  constructor(name: string, path: string, level: number) {
+    this.#level = level;
+    this.name = name;
+    this.path = path;
+    this.#fd = openSync(path, "w", 0o600);
+  }
+
+  /** Takes text; when much has gathered, a piece goes off to be deflated. */
+  write(text: string): void {
+    this.#texts.push(text);
+    this.#length += text.length;
+    if (this.#length >= PIECE) this.#send();
+  }
+
+  /** To be awaited now and then: holds the writer back while the deflating is behind. */
+  async room(): Promise<void> {
+    if (this.#waiting >= 3) await this.#before;
+  }
+
+  async end(): Promise<MemberFacts> {
+    this.#send();
+    await this.#before;
+    writeSync(this.#fd, LAST_BLOCK);
+    this.#close();
+    return { name: this.name, crc: this.#crc, size: this.#size, packedSize: statSync(this.path).size };
+  }
+
+  /** Takes the file away, once nothing is on its way into it any more. */
+  async discard(): Promise<void> {
+    await this.#before.catch(() => {});
+    this.#close();
+    rmSync(this.path, { force: true });
+  }
+
+  #close(): void {
+    if (this.#open) closeSync(this.#fd);
+    this.#open = false;
+  }
+
+  #send(): void {
+    const bytes = Buffer.from(this.#texts.join(""), "utf8");
+    this.#texts = [];
+    this.#length = 0;
+    if (bytes.length === 0) return;
+    this.#crc = crc32(bytes, this.#crc);
+    this.#size += bytes.length;
+    const packed = deflated(bytes, this.#level);
+    const before = this.#before;
+    this.#waiting += 1;
+    this.#before = (async () => {
+      await before;
+      writeSync(this.#fd, await packed);
+      this.#waiting -= 1;
+    })();
+    this.#before.catch(() => {}); // told by `room` and `end`
+    packed.catch(() => {});
+  }
+}
+
+/** An empty block marked as the last one. */
+const LAST_BLOCK = Buffer.from([0x03, 0x00]);
+
+function deflated(bytes: Buffer, level: number): Promise<Buffer> {
+  return new Promise((done, fail) =>
+    deflateRaw(bytes, { level, finishFlush: constants.Z_SYNC_FLUSH }, (cause, packed) =>
+      cause === null ? done(packed) : fail(cause),
+    ),
+  );
+}

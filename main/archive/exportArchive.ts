@@ -1,0 +1,148 @@
+import { existsSync, renameSync } from "node:fs";
+import { dirname } from "node:path";
+import { canonicalJson } from "../../app/ledger/canonicalJson.ts";
+import { syncFolder } from "../store/copies/copyDatabase.ts";
+import { folderGone } from "../store/copies/inWordsOfCopying.ts";
+import type { Db } from "../store/db.ts";
+import { allEntries } from "../store/ledger/readEntry.ts";
+import { signedHeads } from "../store/ledger/signedHeads.ts";
+import { entryCount } from "../store/ledger/slices.ts";
+import type { Watch } from "../store/ledger/walkSlices.ts";
+import type { FiledEntry } from "../store/Store.ts";
+import { StoreError } from "../store/StoreError.ts";
+import { ARCHIVE_VERSION, FORMAT, MANIFEST, type Manifest, type ManifestPart, WAVEFORMS } from "./archiveForm.ts";
+import { CsvFiles } from "./CsvFiles.ts";
+import { CSVW, csvwMetadata } from "./csvwMetadata.ts";
+import { inWordsOfExport } from "./inWordsOfExport.ts";
+import { readmeText } from "./readmeText.ts";
+import { waveformsOf } from "./waveformsOf.ts";
+import type { ZipMember } from "./ZipMember.ts";
+import { ZipWriter } from "./ZipWriter.ts";
+
+export type ExportOptions = {
+  readonly file: string;
+  /** Whether the readings go along. */
+  readonly waveforms: boolean;
+  readonly program: string;
+  readonly demo: boolean;
+  readonly nowMs: number;
+  readonly watch: Watch;
+};
+
+export type Exported = {
+  readonly file: string;
+  readonly bytes: number;
+  readonly entries: number;
+  readonly waveforms: number;
+  readonly heads: Manifest["heads"];
+};
+
+/** So often the walk looks up: lets the deflating catch up, tells progress, may stop. */
+const STEP = 64;
+
+/**
+ * Writes everything that is filed into one archive in open formats: the ledger as JSON Lines, from which it can be
+ * taken over again to the byte, and every kind as CSV with its description. The ledger is walked once, as it stood
+ * when the walk began; memory stays flat.
+ * @throws StoreError  `conflict` the file is there already, `notFound`, `full`, `readOnly`
+ */
+export async function exportArchive(db: Db, options: ExportOptions): Promise<Exported> {
+  const { file, nowMs } = options;
+  if (!existsSync(dirname(file))) throw new StoreError("notFound", folderGone(dirname(file)));
+  if (existsSync(file))
+    throw new StoreError("conflict", `There is already a file ${file}. Name another; nothing was written over.`);
+  const zip = new ZipWriter(`${file}.part`, nowMs);
+  db.exec("BEGIN");
+  try {
+    const { manifest, waveforms } = await fill(db, zip, options);
+    const bytes = await zip.finish(options.watch.goOn);
+    renameSync(zip.path, file);
+    syncFolder(dirname(file));
+    return { file, bytes, entries: manifest.entries, heads: manifest.heads, waveforms };
+  } catch (cause) {
+    await zip.discard();
+    throw inWordsOfExport(cause, dirname(file));
+  } finally {
+    db.exec("COMMIT");
+  }
+}
+
+async function fill(db: Db, zip: ZipWriter, options: ExportOptions) {
+  const { program, demo, waveforms: withWaveforms, watch } = options;
+  const madeAt = new Date(options.nowMs).toISOString();
+  zip.member("README.txt").write(readmeText({ program, madeAt, withWaveforms }));
+  const manifestMember = zip.member(MANIFEST);
+  const csvwMember = zip.member(CSVW);
+  const packed = withWaveforms ? zip.member(WAVEFORMS, 1) : undefined;
+  const csv = new CsvFiles(zip, withWaveforms);
+  const ledger = new LedgerParts(zip);
+  const total = entryCount(db);
+  let [entries, waveforms] = [0, 0];
+  for (const entry of allEntries(db)) {
+    ledger.take(entry);
+    csv.take(entry);
+    if (packed !== undefined) {
+      for (const { line, csvText } of waveformsOf(db, entry)) {
+        packed.write(line);
+        csv.waveform(csvText);
+        waveforms += 1;
+      }
+    }
+    entries += 1;
+    if (entries % STEP !== 0) continue;
+    watch.goOn();
+    watch.progress(entries, total);
+    await Promise.all([ledger.room(), packed?.room(), csv.room()]);
+  }
+  const manifest: Manifest = {
+    format: FORMAT,
+    version: ARCHIVE_VERSION,
+    program,
+    madeAt,
+    demo,
+    waveforms: withWaveforms,
+    entries,
+    heads: ledger.heads(),
+    parts: ledger.parts,
+    signedHeads: signedHeads(db).map((head) => ({ ...head })),
+  };
+  manifestMember.write(`${JSON.stringify(manifest, null, 1)}\n`);
+  csvwMember.write(
+    `${JSON.stringify(csvwMetadata(csv.tables, { program: `Holdfast ${program}`, madeAt }), null, 1)}\n`,
+  );
+  return { manifest, waveforms };
+}
+
+/** The ledger's own lines: a file for each stretch of one origin, in the order in which they were filed. */
+class LedgerParts {
+  readonly parts: ManifestPart[] = [];
+  readonly #zip: ZipWriter;
+  #member: ZipMember | undefined;
+
+  constructor(zip: ZipWriter) {
+    this.#zip = zip;
+  }
+
+  take({ hash, n: _place, ...entry }: FiledEntry): void {
+    const last = this.parts.at(-1);
+    if (this.#member !== undefined && last?.origin === entry.origin) {
+      this.parts[this.parts.length - 1] = { ...last, entries: last.entries + 1, head: hash };
+    } else {
+      const file = `ledger/${String(this.parts.length + 1).padStart(4, "0")}.jsonl`;
+      this.#member = this.#zip.member(file);
+      this.parts.push({ file, origin: entry.origin, after: entry.seq - 1, entries: 1, head: hash });
+    }
+    this.#member.write(`${canonicalJson(entry)}\n`);
+  }
+
+  async room(): Promise<void> {
+    await this.#member?.room();
+  }
+
+  heads(): Manifest["heads"] {
+    const heads = new Map<string, { origin: string; entries: number; head: string }>();
+    for (const { origin, after, entries, head } of this.parts)
+      heads.set(origin, { origin, entries: after + entries, head });
+    return [...heads.values()];
+  }
+}
