@@ -19,9 +19,7 @@ export type Score = {
   readonly start: number[];
   readonly end: number[];
   readonly zero: number[];
-  flagsDue: number;
-  flagsMissed: number;
-  flagsWrong: number;
+  readonly dueFlags: CycleFlag[];
   readonly missedFlags: CycleFlag[];
   readonly wrongFlags: CycleFlag[];
 };
@@ -63,9 +61,7 @@ export function score(stream: TruthStream, found: readonly Cycle[]): Score {
     start: [],
     end: [],
     zero: [],
-    flagsDue: 0,
-    flagsMissed: 0,
-    flagsWrong: 0,
+    dueFlags: [],
     missedFlags: [],
     wrongFlags: [],
   };
@@ -114,14 +110,11 @@ function compare(stream: TruthStream, t: TruthCycle, c: Cycle, s: Score): void {
   s.zero.push(Math.abs(c.zeroN - t.zeroN) / Math.max(0.0005 * (t.settledN ?? t.peakN ?? 1), scatter, hidden));
   for (const flag of t.flags) {
     if (t.free.has(flag)) continue;
-    s.flagsDue += 1;
-    if (c.flags.includes(flag)) continue;
-    s.flagsMissed += 1;
-    s.missedFlags.push(flag);
+    s.dueFlags.push(flag);
+    if (!c.flags.includes(flag)) s.missedFlags.push(flag);
   }
   for (const flag of c.flags) {
     if (t.flags.has(flag) || t.free.has(flag)) continue;
-    s.flagsWrong += 1;
     s.wrongFlags.push(flag);
   }
 }

@@ -22,8 +22,9 @@ export type Tally = {
   /** Share of true forces inside the stated 95 % interval, where thirty and more readings count, and where fewer do. */
   readonly coverageMany: number;
   readonly coverageFew: number;
+  /** Share found of the flag that is missed most; only flags due fifty times and more are judged. */
   readonly flagsFound: number;
-  /** Wrong flags a cycle. */
+  /** Share of the cycles that wrongly have the flag that is wrong most. */
   readonly flagsWrong: number;
   readonly missedFlags: Readonly<Partial<Record<CycleFlag, number>>>;
   readonly wrongFlags: Readonly<Partial<Record<CycleFlag, number>>>;
@@ -42,7 +43,9 @@ export function tally(name: string, scores: readonly Score[]): Tally {
   const all = (of: (s: Score) => readonly number[]) => scores.flatMap(of);
   const pulls = scores.flatMap((s) => s.pulls);
   const cycles = sum((s) => s.cycles);
-  const due = sum((s) => s.flagsDue);
+  const due = counts(scores.flatMap((s) => s.dueFlags));
+  const missed = counts(scores.flatMap((s) => s.missedFlags));
+  const wrong = counts(scores.flatMap((s) => s.wrongFlags));
   return {
     name,
     streams: scores.length,
@@ -58,10 +61,10 @@ export function tally(name: string, scores: readonly Score[]): Tally {
     zeroWithin: within(all((s) => s.zero)),
     coverageMany: within(pulls.filter((p) => p.effectiveN >= 30).map((p) => Math.abs(p.pull) / 1.96)),
     coverageFew: within(pulls.filter((p) => p.effectiveN < 30).map((p) => Math.abs(p.pull) / 1.96)),
-    flagsFound: due === 0 ? Number.NaN : 1 - sum((s) => s.flagsMissed) / due,
-    flagsWrong: cycles === 0 ? Number.NaN : sum((s) => s.flagsWrong) / cycles,
-    missedFlags: counts(scores.flatMap((s) => s.missedFlags)),
-    wrongFlags: counts(scores.flatMap((s) => s.wrongFlags)),
+    flagsFound: leastShare(due, missed),
+    flagsWrong: cycles === 0 ? Number.NaN : Math.max(0, ...Object.values(wrong)) / cycles,
+    missedFlags: missed,
+    wrongFlags: wrong,
   };
 }
 
@@ -70,8 +73,16 @@ function within(shares: readonly number[]): number {
   return shares.length === 0 ? Number.NaN : shares.filter((x) => x <= 1).length / shares.length;
 }
 
-function counts(flags: readonly CycleFlag[]): Partial<Record<CycleFlag, number>> {
-  const found: Partial<Record<CycleFlag, number>> = {};
+type Counts = Partial<Record<CycleFlag, number>>;
+
+function leastShare(due: Counts, missed: Counts): number {
+  // Object.entries forgets the key type; counts have flags only.
+  const judged = (Object.entries(due) as [CycleFlag, number][]).filter(([, n]) => n >= 50);
+  return judged.length === 0 ? Number.NaN : Math.min(...judged.map(([flag, n]) => 1 - (missed[flag] ?? 0) / n));
+}
+
+function counts(flags: readonly CycleFlag[]): Counts {
+  const found: Counts = {};
   for (const flag of flags) found[flag] = (found[flag] ?? 0) + 1;
   return found;
 }

@@ -100,8 +100,14 @@ function truthRows(t: Tally): BenchRow[] {
       note: "93 to 97",
     },
     { ...least("true force inside the stated 95 % interval, fewer", t.coverageFew, 93) },
-    { ...least("flags found", t.flagsFound, 99), name: "flags found" },
-    { name: "flags wrong, a cycle", measured: 100 * t.flagsWrong, limit: 0.5, unit: "%", met: t.flagsWrong <= 0.005 },
+    { ...least("", t.flagsFound, 99), name: "each flag found, the one missed most" },
+    {
+      name: "each flag wrong, the one wrong most",
+      measured: 100 * t.flagsWrong,
+      limit: 0.5,
+      unit: "%",
+      met: t.flagsWrong <= 0.005,
+    },
   ];
 }
 

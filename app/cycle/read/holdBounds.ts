@@ -55,7 +55,7 @@ function findHoldEnd(g: Ground, top: number): number {
     to -= size;
     level = before;
   }
-  const reference = stretchMedian(g.shape, Math.max(g.onset, to - 5 * size), to);
+  const reference = stretchMedian(g.shape, Math.max(g.onset, to - 2 * size), to);
   const floor = reference - Math.max(4 * g.sigmaN, 1.5 * g.stepN, 0.004 * (reference - g.zeroN));
   for (let i = last; i > g.onset; i -= 1) if (g.shape[i]! >= floor) return i;
   return last;

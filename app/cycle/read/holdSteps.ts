@@ -12,7 +12,7 @@ const leastSlip = 0.0175;
  */
 export function stepsInHold(g: Ground, arrival: number, holdEnd: number, levelN: number, memory: number): boolean {
   const from = ringEnd(g, arrival, arrival + Math.floor((holdEnd - arrival) / 3), levelN, 0.01);
-  const wanted = Math.min(readingsIn(g.trace, 0.25, 8), Math.floor((holdEnd + 1 - from) / 3));
+  const wanted = Math.min(readingsIn(g.trace, 0.25, 4), Math.floor((holdEnd + 1 - from) / 3));
   if (wanted < 2) return false;
   // At high rates a few readings at a time are averaged first: a slip is no sharper for looking at each.
   const each = Math.max(1, wanted >> 5);

@@ -44,12 +44,12 @@ function vertex(before: number, top: number, after: number): number {
 }
 
 /**
- * First reading after which the swing within 60 ms (five readings at least) is that of the noise, or `share` of the
+ * First reading after which the swing within 60 ms (three readings at least) is that of the noise, or `share` of the
  * force.
  * @returns  `to` when it rings until there
  */
 export function ringEnd(g: Ground, arrival: number, to: number, levelN: number, share: number): number {
-  const width = readingsIn(g.trace, 0.06, 5);
+  const width = readingsIn(g.trace, 0.06, 3);
   const quiet = Math.max(share * levelN, 8 * g.sigmaN, 2.2 * g.stepN);
   for (let from = arrival; from < to; from += Math.max(1, width >> 1)) {
     let least = Number.POSITIVE_INFINITY;
