@@ -1,6 +1,7 @@
 import type { Check } from "../ledger/check.ts";
 import type { Adapter, Gauge, ServiceEvent, Spindle } from "../ledger/register.ts";
 import type { SharedMove } from "../trend/commonMode.ts";
+import type { LikeComparison } from "../trend/compareLike.ts";
 import type { FleetPlace } from "../trend/rankFleet.ts";
 import type { Trend } from "../trend/trendOf.ts";
 import type { Reason, Verdict } from "../verdict/Judgement.ts";
@@ -48,7 +49,17 @@ export type SpindlePage = {
   readonly moreChecks: boolean;
   readonly events: readonly ServiceEvent[];
   readonly trend: Trend;
+  /** Of the last checks that count, oldest first: what only the whole check tells. */
+  readonly details: readonly CheckDetail[];
   readonly stop: { readonly checkId: string; readonly sinceMs: number } | undefined;
+};
+
+export type CheckDetail = {
+  readonly checkId: string;
+  /** Tool changes of the machine then. */
+  readonly counter: number | undefined;
+  /** Standard deviation from clamping to clamping inside the check. */
+  readonly scatterN: number | undefined;
 };
 
 export type CheckPage = {
@@ -113,6 +124,9 @@ export type AdapterRow = {
 
 export type FleetView = {
   /** In the order in which to look after them. */
-  readonly rows: readonly FleetPlace[] /** Gauges and adapters whose spindles moved together, the strongest first. */;
+  readonly rows: readonly FleetPlace[];
+  /** Gauges and adapters whose spindles moved together, the strongest first. */
   readonly commonMode: readonly SharedMove[];
+  /** Each spindle beside those of the same taper and nominal force; left out where there are under four of a kind. */
+  readonly like: readonly LikeComparison[];
 };

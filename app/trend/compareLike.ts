@@ -17,6 +17,8 @@ export type LikeComparison = {
   readonly group: string;
   /** Spindles of the group, this one with them. */
   readonly n: number;
+  readonly level: number;
+  readonly perYear: number | undefined;
   readonly medianLevel: number;
   /** Distance from the median in robust standard deviations of the group; undefined where that shows no spread. */
   readonly levelZ: number | undefined;
@@ -36,33 +38,50 @@ const FAR = 3.5;
  * @returns  in the order of the entries; spindles of groups with fewer than four are left out
  */
 export function compareLike(entries: readonly LikeEntry[]): LikeComparison[] {
-  const groups = Map.groupBy(entries, (e) => e.group);
+  const groups = new Map<string, Usual>();
+  for (const [group, like] of Map.groupBy(entries, (e) => e.group)) {
+    // Once a group, not once a spindle: a works may have a thousand of a kind.
+    if (like.length >= LEAST) groups.set(group, usualOf(like));
+  }
   return entries.flatMap((entry) => {
-    const like = groups.get(entry.group)!; // the entry itself is in it
-    if (like.length < LEAST) return [];
-    const level = place(
-      entry.level,
-      like.map((e) => e.level),
-    );
-    const slopes = like.flatMap((e) => (e.perYear === undefined ? [] : [e.perYear]));
-    const slope = slopes.length < LEAST ? undefined : place(entry.perYear, slopes);
+    const usual = groups.get(entry.group);
+    if (usual === undefined) return [];
+    const levelZ = distance(entry.level, usual.level);
+    const perYearZ = usual.perYear === undefined ? undefined : distance(entry.perYear, usual.perYear);
     return [
       {
         spindleId: entry.spindleId,
         group: entry.group,
-        n: like.length,
-        medianLevel: level.middle,
-        levelZ: level.z,
-        medianPerYear: slope?.middle,
-        perYearZ: slope?.z,
-        standsOut: (level.z ?? 0) < -FAR || (slope?.z ?? 0) < -FAR,
+        n: usual.n,
+        level: entry.level,
+        perYear: entry.perYear,
+        medianLevel: usual.level.middle,
+        levelZ,
+        medianPerYear: usual.perYear?.middle,
+        perYearZ,
+        standsOut: (levelZ ?? 0) < -FAR || (perYearZ ?? 0) < -FAR,
       },
     ];
   });
 }
 
-function place(value: number | undefined, all: readonly number[]): { middle: number; z: number | undefined } {
-  const middle = median(all);
-  const spread = normalPerMad * medianAbsoluteDeviation(all);
-  return { middle, z: value === undefined || !(spread > 0) ? undefined : (value - middle) / spread };
+type Middle = { readonly middle: number; readonly spread: number };
+type Usual = { readonly n: number; readonly level: Middle; readonly perYear: Middle | undefined };
+
+function usualOf(like: readonly LikeEntry[]): Usual {
+  const slopes = like.flatMap((e) => (e.perYear === undefined ? [] : [e.perYear]));
+  return {
+    n: like.length,
+    level: middleOf(like.map((e) => e.level)),
+    perYear: slopes.length < LEAST ? undefined : middleOf(slopes),
+  };
+}
+
+const middleOf = (all: readonly number[]): Middle => ({
+  middle: median(all),
+  spread: normalPerMad * medianAbsoluteDeviation(all),
+});
+
+function distance(value: number | undefined, { middle, spread }: Middle): number | undefined {
+  return value === undefined || !(spread > 0) ? undefined : (value - middle) / spread;
 }

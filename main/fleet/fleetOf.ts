@@ -1,7 +1,9 @@
 import type { FleetView } from "../../app/contract/recordViews.ts";
 import type { ServiceEvent } from "../../app/ledger/register.ts";
 import { commonModes } from "../../app/trend/commonMode.ts";
+import { compareLike, type LikeEntry } from "../../app/trend/compareLike.ts";
 import type { History } from "../../app/trend/History.ts";
+import { likeEntryOf } from "../../app/trend/likeEntryOf.ts";
 import { rankFleet } from "../../app/trend/rankFleet.ts";
 import { trendOf } from "../../app/trend/trendOf.ts";
 import type { Db } from "../store/db.ts";
@@ -15,21 +17,25 @@ export function fleetOf(db: Db, goOn: () => void = () => undefined): FleetView {
   const standings = spindleList(db).filter((s) => s.spindle.state === "inUse");
   const histories = historiesOf(db, standings);
   const moves = commonModes(histories);
+  const alike: LikeEntry[] = [];
   const rows = rankFleet(
     standings.map((standing, i) => {
       goOn();
-      const history = histories[i]!;
+      const trend = trendOf(histories[i]!, { sharedMoves: moves });
+      const { spindleId, taper, limits } = standing.spindle;
+      const entry = likeEntryOf({ spindleId, taper, nominalN: limits.nominalN }, trend);
+      if (entry !== undefined) alike.push(entry);
       return {
-        spindleId: standing.spindle.spindleId,
-        trend: trendOf(history, { sharedMoves: moves }),
-        minimumN: standing.spindle.limits.minimumN,
+        spindleId,
+        trend,
+        minimumN: limits.minimumN,
         verdict: standing.last?.verdict,
         stopped: standing.stop !== undefined,
         nextRoundMs: standing.dueOn === undefined ? undefined : Date.parse(standing.dueOn),
       };
     }),
   );
-  return { rows, commonMode: moves };
+  return { rows, commonMode: moves, like: compareLike(alike) };
 }
 
 function historiesOf(db: Db, standings: readonly SpindleStanding[]): History[] {

@@ -60,6 +60,11 @@ export function trendHandlers(context: Context): Pick<Handlers, "spindles.page" 
         moreChecks: checks.length > SHOWN,
         events,
         trend: trendOf({ ...history, points }, { xAxis, sharedMoves: moves }),
+        details: points.slice(Math.max(0, from)).map(({ checkId, counter, seriesSN }) => ({
+          checkId,
+          counter,
+          scatterN: seriesSN,
+        })),
         stop: standing.stop,
       };
     },

@@ -8,6 +8,8 @@ import type {
 } from "../../../app/contract/recordViews.ts";
 import type { ServiceEvent, Spindle } from "../../../app/ledger/register.ts";
 
+import { compareLike } from "../../../app/trend/compareLike.ts";
+import { likeEntryOf } from "../../../app/trend/likeEntryOf.ts";
 import { rankFleet } from "../../../app/trend/rankFleet.ts";
 import { trendOf } from "../../../app/trend/trendOf.ts";
 
@@ -18,25 +20,37 @@ export function fakeTrend(
   row: SpindleRow,
   checks: readonly CheckRow[],
   events: readonly ServiceEvent[],
+  xAxis: "date" | "counter" = "date",
 ): SpindlePage["trend"] {
-  return trendOf({
-    spindleId: row.spindle.spindleId,
-    points: checks
-      .filter((check) => check.voided === undefined)
-      .map((check) => ({
-        checkId: check.checkId,
-        atMs: check.measuredAtMs,
-        valueN: check.valueN ?? 0,
-        standardUncertaintyN: check.standardUncertaintyN,
-        gaugeId: check.gaugeId,
-        adapterId: check.adapterId,
-        verdict: check.verdict,
-        reason: "routine",
-        limits: row.spindle.limits,
-      })),
-    events: events.map((event) => ({ ...event, atMs: Date.parse(event.at) })),
-    limits: row.spindle.limits,
-  });
+  return trendOf(
+    {
+      spindleId: row.spindle.spindleId,
+      points: checks
+        .filter((check) => check.voided === undefined)
+        .map((check, i) => ({
+          ...fakeDetail(check, i),
+          seriesSN: fakeDetail(check, i).scatterN,
+          seriesCount: check.n,
+          checkId: check.checkId,
+          atMs: check.measuredAtMs,
+          valueN: check.valueN ?? 0,
+          standardUncertaintyN: check.standardUncertaintyN,
+          gaugeId: check.gaugeId,
+          adapterId: check.adapterId,
+          verdict: check.verdict,
+          reason: "routine",
+          limits: row.spindle.limits,
+        })),
+      events: events.map((event) => ({ ...event, atMs: Date.parse(event.at) })),
+      limits: row.spindle.limits,
+    },
+    { xAxis },
+  );
+}
+
+/** What only the whole check would tell: 900 tool changes from check to check, and a scatter that goes up and down. */
+export function fakeDetail({ checkId, valueN }: CheckRow, i: number): SpindlePage["details"][number] {
+  return { checkId, counter: 12_000 + 900 * i, scatterN: (valueN ?? 0) * (0.003 + 0.001 * (i % 3)) };
 }
 
 export function fakeFleet(rows: readonly SpindleRow[], checks: readonly CheckRow[]): FleetView {
@@ -52,7 +66,11 @@ export function fakeFleet(rows: readonly SpindleRow[], checks: readonly CheckRow
     stopped: row.stopped,
     nextRoundMs: FAKE_TODAY_MS + 90 * 86_400_000,
   }));
-  return { rows: rankFleet(entries), commonMode: [] };
+  const alike = rows.flatMap(({ spindle }, i) => {
+    const { spindleId, taper, limits } = spindle;
+    return likeEntryOf({ spindleId, taper, nominalN: limits.nominalN }, entries[i]!.trend) ?? [];
+  });
+  return { rows: rankFleet(entries), commonMode: [], like: compareLike(alike) };
 }
 
 export function fakeWaveform(cycleId: string, valueN: number): WaveformView {

@@ -6,7 +6,7 @@ import { plainLabel } from "../../../main/import/Twins.ts";
 import type { FakeState } from "../fakeCore.ts";
 import { fakeRow } from "./fakeHistory.ts";
 import { idsFrom } from "./fakeId.ts";
-import { fakeCheckPage, fakeFleet, fakeTrend, fakeWaveform } from "./fakePages.ts";
+import { fakeCheckPage, fakeDetail, fakeFleet, fakeTrend, fakeWaveform } from "./fakePages.ts";
 
 const newId = idsFrom(90_000);
 type Kind =
@@ -43,7 +43,7 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
     },
     "spindles.list": () => state.spindles,
     "spindles.fleet": () => fakeFleet(state.spindles, state.checks),
-    "spindles.page": ({ spindleId }) => {
+    "spindles.page": ({ spindleId, xAxis }) => {
       const row = rowOf(spindleId);
       const checks = state.checks.filter((check) => check.spindleId === spindleId);
       return {
@@ -55,7 +55,9 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
           row,
           checks,
           state.events.filter((event) => event.spindleId === spindleId),
+          xAxis,
         ),
+        details: checks.filter((check) => check.voided === undefined).map(fakeDetail),
         stop: row.stopped ? { checkId: row.last!.checkId, sinceMs: row.last!.measuredAtMs } : undefined,
       };
     },
