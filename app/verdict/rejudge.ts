@@ -1,4 +1,5 @@
 import type { Contribution } from "../correction/Budget.ts";
+import { asBudget } from "./asBudget.ts";
 import type { Comparison, JudgeInput, Judgement } from "./Judgement.ts";
 import { judge } from "./judge.ts";
 import { uncertaintyOf } from "./uncertaintyOf.ts";
@@ -37,16 +38,4 @@ export function rejudge(filed: FiledFigures, today: Terms): Judgement {
     baseline: filed.baseline ?? undefined,
     previous: filed.previous ?? undefined,
   });
-}
-
-/** JSON has no infinity: very many degrees of freedom lie in the file as null. */
-function asBudget({ standardN, degreesOfFreedom, contributions }: NonNullable<FiledFigures["budget"]>) {
-  return {
-    standardN,
-    degreesOfFreedom: degreesOfFreedom ?? Number.POSITIVE_INFINITY,
-    contributions: contributions.map((c) => ({
-      ...c,
-      degreesOfFreedom: c.degreesOfFreedom ?? Number.POSITIVE_INFINITY,
-    })),
-  };
 }

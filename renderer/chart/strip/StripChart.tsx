@@ -1,6 +1,7 @@
 import { useCallback } from "react";
 import { useStore } from "zustand";
 import { type ForceUnit, newtonsPerUnit } from "../../../app/quantity/forceUnits.ts";
+import type { GuardZone } from "../../../app/verdict/guardZones.ts";
 import type { Limits } from "../../../app/verdict/Judgement.ts";
 import { useCore } from "../../state/CoreContext.ts";
 import { useTheme } from "../../ui/theme/useTheme.ts";
@@ -15,6 +16,7 @@ export const stripTexts = inBoth({
   least: ["least", "mindestens"],
   warning: ["warning", "Warnung"],
   most: ["most", "höchstens"],
+  guard: ["guard band", "Schutzband"],
   now: ["now", "jetzt"],
   seconds: ["s", "s"],
   about: [
@@ -28,8 +30,10 @@ export function StripChart({
   limits,
   unit,
   capacityN,
+  zones,
 }: {
   readonly limits: Limits;
+  readonly zones: readonly GuardZone[];
   readonly unit: ForceUnit;
   readonly capacityN: number | undefined;
 }) {
@@ -57,6 +61,7 @@ export function StripChart({
         strip: core.strip,
         colours,
         limits,
+        zones,
         brackets,
         unitN: newtonsPerUnit[unit],
         topN,

@@ -1,6 +1,8 @@
+import type { GuardZone } from "../../../app/verdict/guardZones.ts";
 import type { Limits } from "../../../app/verdict/Judgement.ts";
 import type { StripBuffer } from "../../state/StripBuffer.ts";
 import { CHART_FONT, type Colours } from "../colours.ts";
+import { hatch } from "../hatch.ts";
 import { niceTicks } from "../niceTicks.ts";
 import { stripColumns } from "./stripColumns.ts";
 
@@ -17,6 +19,8 @@ type StripView = {
   readonly strip: StripBuffer;
   readonly colours: Colours;
   readonly limits: Limits;
+  /** Guard bands of the rule, as wide as the uncertainty now. */
+  readonly zones: readonly GuardZone[];
   readonly brackets: readonly Bracket[];
   /** Newtons in one of the units on the axis. */
   readonly unitN: number;
@@ -26,6 +30,7 @@ type StripView = {
     readonly least: string;
     readonly warning: string;
     readonly most: string;
+    readonly guard: string;
     readonly now: string;
     readonly seconds: string;
   };
@@ -59,6 +64,14 @@ export function paintStrip(c: CanvasRenderingContext2D, width: number, height: n
   band(goodFrom, limits.maximumN ?? view.topN, colours.bandGood);
   band(limits.minimumN, limits.warningN, colours.bandWatch);
   if (limits.maximumN !== undefined) band(limits.maximumN, view.topN, colours.bandStop);
+  for (const { fromN, upToN } of view.zones) {
+    const box = { left: LEFT, right: width - RIGHT, top: Math.max(TOP, y(upToN)), bottom: y(fromN) };
+    hatch(c, box, colours.soft);
+    c.font = `13px ${CHART_FONT}`;
+    c.fillStyle = colours.soft;
+    c.textAlign = "right";
+    c.fillText(view.words.guard, width - RIGHT - 6, box.top - 4);
+  }
 
   axis();
   limit(limits.maximumN, view.words.most, -6);

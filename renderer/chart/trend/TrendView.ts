@@ -1,3 +1,4 @@
+import type { GuardZone } from "../../../app/verdict/guardZones.ts";
 import type { Limits, Verdict } from "../../../app/verdict/Judgement.ts";
 import type { Colours } from "../colours.ts";
 
@@ -33,6 +34,8 @@ export type TrendView = {
   readonly lines: readonly TrendLine[];
   readonly events: readonly TrendEvent[];
   readonly limits: Limits;
+  /** Guard bands of the rule, by the uncertainty of the newest check. */
+  readonly zones: readonly GuardZone[];
   readonly baselineN: number | undefined;
   readonly todayX: number | undefined;
   /** When the warning limit (else the minimum) is reached. */

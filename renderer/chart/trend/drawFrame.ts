@@ -1,4 +1,5 @@
 import { CHART_FONT } from "../colours.ts";
+import { hatch } from "../hatch.ts";
 import { line, type Scaled, write } from "./Scaled.ts";
 import type { TrendEvent } from "./TrendView.ts";
 
@@ -18,6 +19,8 @@ export function bands({ c, view, left, right, top, bottom, y }: Scaled): void {
   const goodFrom = warningN ?? minimumN;
   if (goodFrom !== undefined) fill(goodFrom, maximumN ?? Number.POSITIVE_INFINITY, colours.bandGood);
   if (maximumN !== undefined) fill(maximumN, Number.POSITIVE_INFINITY, colours.bandStop);
+  for (const { fromN, upToN } of view.zones)
+    hatch(c, { left, right, top: Math.max(top, y(upToN)), bottom: Math.min(bottom, y(fromN)) }, colours.soft);
   for (const limitN of [minimumN, warningN, maximumN]) {
     if (limitN === undefined || y(limitN) < top || y(limitN) > bottom) continue;
     c.strokeStyle = colours.soft;

@@ -1,17 +1,20 @@
-import type { Check } from "../../../app/ledger/check.ts";
+import type { Budget, Contribution } from "../../../app/correction/Budget.ts";
 import { type ForceUnit, fromNewtons } from "../../../app/quantity/forceUnits.ts";
 import { sourceTexts } from "../../words/records/recordTexts.ts";
 import { unitText } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { uncertaintyDecimals } from "../../words/uncertaintyDecimals.ts";
 import { checkTexts } from "./texts.ts";
+import "./check.css";
 
 /** The uncertainty budget: each contribution with its share, the greatest named. */
 export function BudgetTable({
   budget,
   unit,
 }: {
-  readonly budget: NonNullable<Check["budget"]>;
+  readonly budget: Omit<Budget, "contributions" | "degreesOfFreedom"> & {
+    readonly contributions: readonly Pick<Contribution, "source" | "type" | "standardN" | "assumed">[];
+  };
   readonly unit: ForceUnit;
 }) {
   const speech = useSpeech();

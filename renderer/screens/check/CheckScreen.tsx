@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from "react";
 import type { CheckPage } from "../../../app/contract/recordViews.ts";
 import type { Failure } from "../../../app/contract/result.ts";
+import { whatSettlesFiled } from "../../../app/verdict/whatSettlesFiled.ts";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
 import { hrefOf } from "../../state/routeStore.ts";
 import { useList } from "../../state/useList.ts";
@@ -11,8 +12,9 @@ import { VerdictMark } from "../../ui/verdict/VerdictMark.tsx";
 import { capital } from "../../words/capital.ts";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
-import { reasonSentence, reasonsText } from "../../words/records/reasonSentence.ts";
+import { reasonsText } from "../../words/records/reasonSentence.ts";
 import { remarkWords } from "../../words/records/remarkWords.ts";
+import { settlingWords } from "../../words/records/settlingWords.ts";
 import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
@@ -43,6 +45,7 @@ export function CheckScreen({ spindleId, checkId }: { readonly spindleId: string
   if (page === undefined) return <p role="status">{common.loading}</p>;
   const { check } = page;
   const unit = forceUnitOf(row?.spindle.unitShown ?? worksUnit);
+  const settling = check.verdict === "cannotTell" ? whatSettlesFiled(check, check.series.n) : undefined;
   const counts = page.row.voided === undefined || page.row.voided === null;
   const act = async (reason: string) => {
     const done =
@@ -63,6 +66,11 @@ export function CheckScreen({ spindleId, checkId }: { readonly spindleId: string
             <b>{capital(verdictWords[check.verdict], speech)}.</b>{" "}
             {reasonsText(check.reasons, speech, unit, page.row.expandedN)}
           </p>
+          {settling !== undefined && (
+            <p className="why">
+              <b>{words.settling}:</b> {settlingWords(settling, speech, unit)}
+            </p>
+          )}
           {check.weakenedBy.length > 0 && (
             <p className="small">
               <b>{words.weakened}:</b>{" "}
@@ -83,7 +91,12 @@ export function CheckScreen({ spindleId, checkId }: { readonly spindleId: string
           <h2>{words.today}</h2>
           <p>
             <b>{capital(verdictWords[page.today.verdict], speech)}.</b>{" "}
-            {page.today.reasons.map((reason) => reasonSentence(reason, speech, unit)).join(" ")}
+            {reasonsText(page.today.reasons, speech, unit, page.row.expandedN)}
+          </p>
+          <p className="small">
+            {page.today.changed.length === 0
+              ? words.todayProgram
+              : words.todayChanged(speech.list(page.today.changed.map((what) => words[`changed.${what}`])))}
           </p>
           <small>{words.todayWhy}</small>
         </section>

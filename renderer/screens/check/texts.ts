@@ -10,6 +10,15 @@ export const checkTexts = inBoth({
   ],
   weakened: ["Weakened by", "Geschwächt durch"],
   today: ["What today's limits would say", "Was die heutigen Grenzen sagen würden"],
+  todayChanged: [(what: string) => `Not as it was filed: ${what}.`, (what: string) => `Nicht wie abgelegt: ${what}.`],
+  todayProgram: [
+    "Limits and rules are those of the day; this version of the program judges otherwise.",
+    "Grenzen und Regeln sind die von damals; diese Fassung des Programms urteilt anders.",
+  ],
+  "changed.limits": ["the spindle's limits", "die Grenzen der Spindel"],
+  "changed.rule": ["the decision rule", "die Entscheidungsregel"],
+  "changed.drops": ["the limits for a fall", "die Grenzen für einen Abfall"],
+  settling: ["What would have settled it", "Was es entschieden hätte"],
   todayWhy: [
     "The filed verdict stands; this is beside it, not in its place.",
     "Das abgelegte Urteil gilt; dies steht daneben, nicht an seiner Stelle.",

@@ -22,6 +22,7 @@ import { AboutCheck } from "./tag/AboutCheck.tsx";
 import { TagBar, type TagPart } from "./tag/TagBar.tsx";
 import { TagPicker } from "./tag/TagPicker.tsx";
 import { measureTexts } from "./texts.ts";
+import { useGuardZones } from "./useGuardZones.ts";
 import { useMeasureActs } from "./useMeasureActs.ts";
 import { useMeasureKeys } from "./useMeasureKeys.ts";
 import { useSounds } from "./useSounds.ts";
@@ -41,6 +42,7 @@ export function Measure() {
   const draft = useStore(core.draft, (state) => state.draft);
   const link = useStore(core.link, (state) => state.link);
   const { spindle, unit } = useTaggedSpindle(draft);
+  const zones = useGuardZones(draft, spindle);
   const gauge = useList("gauges").rows?.find((row) => row.gauge.gaugeId === draft?.tag.gaugeId)?.gauge;
   const [open, setOpen] = useState<Open>();
   const close = useCallback(() => setOpen(undefined), []);
@@ -77,7 +79,7 @@ export function Measure() {
             >
               {simulated && <SimulatedGauge faults={faults} onFaults={setFaults} />}
             </Readout>
-            <ForceColumn limits={limits} unit={unit} topN={topN * 1.08} />
+            <ForceColumn limits={limits} unit={unit} topN={topN * 1.08} zones={zones} />
           </>
         ) : (
           <ConnectPanel />
@@ -88,7 +90,7 @@ export function Measure() {
           <FormingVerdict draft={draft} unit={unit} />
         )}
       </div>
-      {connected && <StripChart limits={limits} unit={unit} capacityN={gauge?.capacityN} />}
+      {connected && <StripChart limits={limits} unit={unit} capacityN={gauge?.capacityN} zones={zones} />}
       <section className="series" aria-label={words.cycles}>
         <CycleList draft={draft} unit={unit} />
         <SeriesSum draft={draft} unit={unit} />

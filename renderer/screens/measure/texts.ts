@@ -46,6 +46,7 @@ export const measureTexts = inBoth({
   counter: ["Tool changes so far", "Werkzeugwechsel bisher"],
   counterHint: ["As the machine shows it; may stay empty.", "Wie die Maschine es zeigt; darf leer bleiben."],
   temperature: ["Temperature", "Temperatur"],
+  showBudget: ["Where the uncertainty comes from", "Woher die Unsicherheit kommt"],
   workOrder: ["Work order", "Auftrag"],
   wholeNumber: ["A whole number, please.", "Bitte eine ganze Zahl."],
   temperatureRange: ["Between −40 and 120 °C, please.", "Bitte zwischen −40 und 120 °C."],

@@ -6,7 +6,7 @@ import { Button } from "../../ui/Button.tsx";
 import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
-import { ruleTexts } from "../../words/records/recordTexts.ts";
+import { ruleSentences, ruleTexts } from "../../words/records/recordTexts.ts";
 import type { Speech } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { shownUnits } from "../../words/units.ts";
@@ -43,6 +43,7 @@ function WorksForm({ works }: { readonly works: Works }) {
   const words = useWords(setupTexts);
   const common = useWords(commonTexts);
   const ruleWords = useWords(ruleTexts);
+  const sentences = useWords(ruleSentences);
   const [draft, setDraft] = useState(() => worksDraftOf(works));
   const [tried, setTried] = useState(false);
   const [saved, setSaved] = useState(false);
@@ -116,6 +117,7 @@ function WorksForm({ works }: { readonly works: Works }) {
         </div>
         <SelectField
           label={words.rule}
+          hint={sentences[draft.rule]}
           value={draft.rule}
           options={rules.map((rule) => ({ value: rule, label: ruleWords[rule] }))}
           onChoose={(rule) => set({ rule })}

@@ -14,7 +14,7 @@ import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
-import { ruleTexts } from "../../words/records/recordTexts.ts";
+import { ruleSentences, ruleTexts } from "../../words/records/recordTexts.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { LimitFields } from "./LimitFields.tsx";
@@ -37,6 +37,7 @@ export function SpindleForm({
   const words = useWords(spindleFormTexts);
   const common = useWords(commonTexts);
   const ruleWords = useWords(ruleTexts);
+  const sentences = useWords(ruleSentences);
   const works = useProgram((state) => state.works);
   const worksUnit = forceUnitOf(works?.unitShown ?? "kN");
   const rows = useList("spindles").rows ?? noRows;
@@ -56,6 +57,7 @@ export function SpindleForm({
     const fault = faults.find((one) => one.field === field);
     return fault && faultWords[fault.what];
   };
+  const ruleInForce = draft.rule === "" ? works?.rule.rule : draft.rule;
   const save = async () => {
     setTried(true);
     if (faultsOf(draft).length > 0) return;
@@ -129,6 +131,7 @@ export function SpindleForm({
         <div className="fields">
           <SelectField
             label={words.rule}
+            hint={ruleInForce === undefined ? undefined : sentences[ruleInForce]}
             value={draft.rule}
             options={[
               { value: "", label: words.ruleAsWorks },

@@ -65,6 +65,30 @@ export const ruleTexts = inBoth({
   probability: ["probability of conformity", "Wahrscheinlichkeit der Konformität"],
 });
 
+/** What each rule does, in one plain sentence. */
+export const ruleSentences = inBoth({
+  simple: [
+    "The value itself decides, however uncertain it is; where the interval straddles a limit, that is said beside it.",
+    "Der Wert selbst entscheidet, wie unsicher er auch ist; reicht das Intervall über eine Grenze, wird es dazugesagt.",
+  ],
+  guarded: [
+    "A value passes only when it lies inside the limit by at least r × U; everything else does not pass.",
+    "Ein Wert besteht nur, wenn er um mindestens r × U innerhalb der Grenze liegt; alles andere besteht nicht.",
+  ],
+  iso14253: [
+    "Good and not good must both be proven beyond the uncertainty; in between it cannot be told.",
+    "Gut und nicht gut müssen beide über die Unsicherheit hinaus bewiesen sein; dazwischen ist es nicht zu sagen.",
+  ],
+  ilacG8: [
+    "Four zones: pass and fail beyond the guard band, conditional pass and conditional fail within it, which cannot be told.",
+    "Vier Zonen: bestanden und nicht bestanden jenseits des Schutzbands, bedingt innerhalb; dort ist es nicht zu sagen.",
+  ],
+  probability: [
+    "The probability that the true force lies within the limits must reach the threshold, or that it does not; in between it cannot be told.",
+    "Die Wahrscheinlichkeit, dass die wahre Kraft innerhalb der Grenzen liegt, muss die Schwelle erreichen, oder die, dass nicht; dazwischen ist es nicht zu sagen.",
+  ],
+});
+
 export const roleTexts = inBoth({
   technician: ["technician", "Technik"],
   planner: ["planner", "Planung"],

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from "react";
 import { type ForceUnit, newtonsPerUnit } from "../../../../app/quantity/forceUnits.ts";
+import type { GuardZone } from "../../../../app/verdict/guardZones.ts";
 import type { Limits } from "../../../../app/verdict/Judgement.ts";
 import { niceTicks } from "../../../chart/niceTicks.ts";
 import { useCore } from "../../../state/CoreContext.ts";
@@ -15,8 +16,11 @@ export function ForceColumn({
   limits,
   unit,
   topN,
+  zones,
 }: {
   readonly limits: Limits;
+  /** Guard bands of the rule, as wide as the uncertainty now. */
+  readonly zones: readonly GuardZone[];
   readonly unit: ForceUnit;
   readonly topN: number;
 }) {
@@ -57,6 +61,19 @@ export function ForceColumn({
       {minimumN !== undefined && warningN !== undefined && band(minimumN, warningN, "band-watch")}
       {(warningN ?? minimumN) !== undefined && band(warningN ?? minimumN ?? 0, maximumN ?? topN, "band-good")}
       {maximumN !== undefined && band(maximumN, topN, "band-stop")}
+      <pattern id="column-guard" width={5} height={5} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <line className="hatch" x1={0} x2={0} y1={0} y2={5} />
+      </pattern>
+      {zones.map(({ side, fromN, upToN }) => (
+        <rect
+          key={side}
+          fill="url(#column-guard)"
+          x={BAR_X}
+          width={26}
+          y={y(upToN)}
+          height={Math.max(0, y(fromN) - y(upToN))}
+        />
+      ))}
       <rect className="frame" x={BAR_X} width={26} y={6} height={HEIGHT - 16} />
       {marks.values.map((value) => (
         <text key={value} x={BAR_X - 8} y={y(value * newtonsPerUnit[unit]) + 5} textAnchor="end">

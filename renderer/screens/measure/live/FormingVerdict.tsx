@@ -1,13 +1,18 @@
+import { useState } from "react";
 import { useStore } from "zustand";
 import type { Draft } from "../../../../app/contract/seriesViews.ts";
 import type { ForceUnit } from "../../../../app/quantity/forceUnits.ts";
 import { useCore } from "../../../state/CoreContext.ts";
+import { Button } from "../../../ui/Button.tsx";
+import { Dialog } from "../../../ui/Dialog.tsx";
 import { Caution } from "../../../ui/feedback/Caution.tsx";
 import { VerdictWord } from "../../../ui/verdict/VerdictWord.tsx";
+import { commonTexts } from "../../../words/commonTexts.ts";
 import { reasonsText } from "../../../words/records/reasonSentence.ts";
 import { remarkWords } from "../../../words/records/remarkWords.ts";
 import { settlingTexts, settlingWords } from "../../../words/records/settlingWords.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
+import { BudgetTable } from "../../check/BudgetTable.tsx";
 import { measureTexts } from "../texts.ts";
 
 /** What the verdict would be now, why, and what weakens it; read out when the word changes and not before. */
@@ -17,6 +22,8 @@ export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonl
   const words = useWords(measureTexts);
   const loaded = useStore(core.live, ({ live }) => live.word === "holding" || live.word === "rising");
   const settling = useWords(settlingTexts);
+  const common = useWords(commonTexts);
+  const [budgetShown, setBudgetShown] = useState(false);
   const { forming } = draft;
   return (
     <div className="forming">
@@ -33,6 +40,22 @@ export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonl
           )}
           {(forming.judgement.verdict === "stop" || forming.judgement.verdict === "cannotTell") && (
             <Caution title={words.cautionTitle}>{settling[forming.judgement.verdict]}</Caution>
+          )}
+          <div>
+            <Button kind="quiet" onClick={() => setBudgetShown(true)}>
+              {words.showBudget}
+            </Button>
+          </div>
+          {budgetShown && (
+            <Dialog
+              wide
+              title={words.showBudget}
+              onClose={() => setBudgetShown(false)}
+              onSubmit={() => setBudgetShown(false)}
+              acts={<Button type="submit">{common.close}</Button>}
+            >
+              <BudgetTable budget={forming.budget} unit={unit} />
+            </Dialog>
           )}
           {forming.weakenedBy.length > 0 && (
             <p className="small">

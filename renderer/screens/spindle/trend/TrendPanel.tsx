@@ -3,7 +3,7 @@ import type { CheckRow, SpindlePage } from "../../../../app/contract/recordViews
 import type { ForceUnit } from "../../../../app/quantity/forceUnits.ts";
 import { coloursOf } from "../../../chart/colours.ts";
 import { createTrendChart, type TrendChart } from "../../../chart/trend/createTrendChart.ts";
-import { useCore } from "../../../state/CoreContext.ts";
+import { useCore, useProgram } from "../../../state/CoreContext.ts";
 import { go } from "../../../state/routeStore.ts";
 import { useTheme } from "../../../ui/theme/useTheme.ts";
 import { VerdictWord } from "../../../ui/verdict/VerdictWord.tsx";
@@ -24,10 +24,11 @@ export function TrendPanel({ page, unit }: { readonly page: SpindlePage; readonl
   const chartWords = useTrendWords();
   const colours = coloursOf(useTheme());
   const rows = useAllRows(page);
+  const worksRule = useProgram((state) => state.works?.rule);
   const [picked, setPicked] = useState<number>();
   const view = useMemo(
-    () => trendViewOf(page, rows, { unit, colours, speech, words: chartWords, nowMs: Date.now() }),
-    [page, rows, unit, colours, speech, chartWords],
+    () => trendViewOf(page, rows, { unit, colours, speech, words: chartWords, nowMs: Date.now(), worksRule }),
+    [page, rows, unit, colours, speech, chartWords, worksRule],
   );
   const marks = view?.marks ?? [];
   const open = (mark: number | undefined) => {

@@ -1,5 +1,7 @@
 import type { CheckRow, SpindlePage } from "../../../../app/contract/recordViews.ts";
 import { type ForceUnit, newtonsPerUnit } from "../../../../app/quantity/forceUnits.ts";
+import { type GuardZone, guardZones } from "../../../../app/verdict/guardZones.ts";
+import type { DecisionRule } from "../../../../app/verdict/Judgement.ts";
 import type { Colours } from "../../../chart/colours.ts";
 import { niceTicks } from "../../../chart/niceTicks.ts";
 import type { TrendEvent, TrendView } from "../../../chart/trend/TrendView.ts";
@@ -30,6 +32,7 @@ export function trendViewOf(
     readonly speech: Speech;
     readonly words: TrendWords;
     readonly nowMs: number;
+    readonly worksRule: DecisionRule | undefined;
   },
 ): Omit<TrendView, "picked"> | undefined {
   const { trend, row } = page;
@@ -94,6 +97,7 @@ export function trendViewOf(
     lines,
     events,
     limits: row.spindle.limits,
+    zones: zonesOf(row, shown.worksRule),
     baselineN: row.baselineN,
     todayX,
     reach: reachOf(crossing, speech, words, axis.kind === "date"),
@@ -108,6 +112,13 @@ export function trendViewOf(
     words,
     colours,
   };
+}
+
+function zonesOf({ spindle, last }: SpindlePage["row"], worksRule: DecisionRule | undefined): readonly GuardZone[] {
+  const rule = spindle.rule ?? worksRule;
+  const standardUncertaintyN = last?.standardUncertaintyN;
+  if (rule === undefined || standardUncertaintyN === undefined || standardUncertaintyN === null) return [];
+  return guardZones(spindle.limits, { rule, standardUncertaintyN });
 }
 
 type Crossing = SpindlePage["trend"]["forecasts"][number] | undefined;
