@@ -1,6 +1,6 @@
 import PDFDocument from "pdfkit";
-import { Fonts, type Weight } from "./fonts.ts";
 import { type Line, layLines, type Style } from "./layLines.ts";
+import { SheetFonts, type Weight } from "./SheetFonts.ts";
 
 export type Paper = "A4" | "Letter";
 
@@ -18,6 +18,9 @@ export type SheetOptions = {
   /** Word for "page x of y". */
   readonly pageWords?: (page: number, of: number) => string;
 };
+
+/** What pdfkit takes for a tag; its own type is behind by `scope`. */
+type TagOptions = PDFKit.Mixins.StructureElementOptions & { readonly scope?: "Column" | "Row" };
 
 /** A place on the page in points, from its upper left corner. */
 export type Box = { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
@@ -38,7 +41,7 @@ export const HAIRLINE = "#9a9a9a";
  */
 export class PdfSheet {
   readonly doc: PDFKit.PDFDocument;
-  readonly fonts: Fonts;
+  readonly fonts: SheetFonts;
   readonly #root: PDFKit.PDFStructureElement;
   readonly #options: SheetOptions;
   readonly #done: Promise<Buffer>;
@@ -67,7 +70,7 @@ export class PdfSheet {
       },
     });
     this.#done = collected(this.doc);
-    this.fonts = new Fonts(this.doc);
+    this.fonts = new SheetFonts(this.doc);
     this.#root = this.doc.struct("Document");
     this.doc.addStructure(this.#root);
   }
@@ -117,7 +120,7 @@ export class PdfSheet {
   }
 
   /** A tag under the document, or under another tag. Its closures draw at once. */
-  tag(type: string, options: PDFKit.Mixins.StructureElementOptions = {}, under?: PDFKit.PDFStructureElement) {
+  tag(type: string, options: TagOptions = {}, under?: PDFKit.PDFStructureElement) {
     const element = this.doc.struct(type, options);
     (under ?? this.#root).add(element);
     return element;

@@ -1,14 +1,20 @@
 import QRCode from "qrcode";
-import type { Pdf } from "./startPdf.ts";
+import type { Box, PdfSheet } from "./PdfSheet.ts";
 
 /** Light modules that must stand around a code (ISO/IEC 18004). */
 const QUIET = 4;
 
-/** A QR code as filled squares, its quiet zone inside the side given. */
-export function drawQr(doc: Pdf, text: string, x: number, y: number, side: number): void {
+/** A QR code in a box, its quiet zone inside it, tagged as a figure. @param alt  what it is, for who cannot see it */
+export function drawQr(sheet: PdfSheet, text: string, box: Box, alt: string, under?: PDFKit.PDFStructureElement): void {
+  const figure = sheet.tag("Figure", { alt }, under);
+  figure.add(() => qrSquares(sheet.doc, text, box));
+  figure.end();
+}
+
+/** The squares of a code alone. */
+export function qrSquares(doc: PDFKit.PDFDocument, text: string, { x, y, width, height }: Box): void {
   const { modules } = QRCode.create(text, { errorCorrectionLevel: "M" });
-  const step = side / (modules.size + 2 * QUIET);
-  doc.fillColor("#000000");
+  const step = Math.min(width, height) / (modules.size + 2 * QUIET);
   for (let row = 0; row < modules.size; row += 1) {
     for (let column = 0; column < modules.size; ) {
       // Neighbours in a row are one rectangle: no hairlines between them, and a third of the file.
@@ -18,5 +24,5 @@ export function drawQr(doc: Pdf, text: string, x: number, y: number, side: numbe
       column = Math.max(end, column + 1);
     }
   }
-  doc.fill();
+  doc.fill("#000000");
 }

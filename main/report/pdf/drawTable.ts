@@ -1,6 +1,6 @@
-import type { Weight } from "./fonts.ts";
 import type { Line } from "./layLines.ts";
 import { HAIRLINE, INK, LEADING, type PdfSheet, QUIET } from "./PdfSheet.ts";
+import type { Weight } from "./SheetFonts.ts";
 
 export type TableColumn = {
   readonly title: string;

@@ -1,12 +1,12 @@
-import type { Fonts, Run, Weight } from "./fonts.ts";
 import { readable } from "./readable.ts";
+import type { Run, SheetFonts, Weight } from "./SheetFonts.ts";
 
 /** A line as it will stand: its runs from left to right, and how wide they are together. */
 export type Line = { readonly runs: readonly Run[]; readonly width: number };
 export type Style = { readonly size: number; readonly weight: Weight };
 
 /** Breaks a text into lines no wider than `width`, at blanks; a word too long for a line is cut. */
-export function layLines(fonts: Fonts, text: string, { size, weight }: Style, width: number): Line[] {
+export function layLines(fonts: SheetFonts, text: string, { size, weight }: Style, width: number): Line[] {
   const measured = (part: string): Line => {
     const runs = fonts.runs(part, weight, size);
     return { runs, width: runs.reduce((sum, run) => sum + run.width, 0) };
