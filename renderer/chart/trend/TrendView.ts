@@ -51,6 +51,7 @@ export type TrendView = {
     readonly warning: string;
     readonly minimum: string;
     readonly maximum: string;
+    readonly guard: string;
     readonly today: string;
     readonly baseline: string;
   };

@@ -43,6 +43,11 @@ export function levelWords(s: Scaled): void {
   say(view.words.minimum, minimumN, "left", 15);
   say(view.words.warning, warningN, "left", -5);
   say(view.words.maximum, maximumN, "left", -5);
+  for (const zone of view.zones) {
+    const middle = y((zone.fromN + zone.upToN) / 2);
+    if (middle < top || middle > bottom) continue;
+    write(s, view.words.guard, { x: right - 6, y: middle + 4.5, align: "right" }, "soft");
+  }
   say(view.words.baseline, view.baselineN, "right", -5);
 }
 

@@ -3,6 +3,8 @@ import type { AdapterRow, GaugeRow } from "../../../app/contract/recordViews.ts"
 import { useList } from "../../state/useList.ts";
 import { Button } from "../../ui/Button.tsx";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { ImportList } from "../importList/ImportList.tsx";
+import { importTexts } from "../importList/texts.ts";
 import { AdapterForm } from "./AdapterForm.tsx";
 import { AdapterTable } from "./AdapterTable.tsx";
 import { GaugeForm } from "./GaugeForm.tsx";
@@ -10,12 +12,16 @@ import { GaugeTable } from "./GaugeTable.tsx";
 import { gaugesTexts } from "./texts.ts";
 import "./gauges.css";
 
-type Open = { readonly gauge: GaugeRow | undefined } | { readonly adapter: AdapterRow | undefined };
+type Open =
+  | { readonly gauge: GaugeRow | undefined }
+  | { readonly adapter: AdapterRow | undefined }
+  | { readonly list: "gauges" | "adapters" };
 
 /** Can I trust the gauge? What measures here, when it was proved, when it is due. */
 export function Gauges() {
   const speech = useSpeech();
   const words = useWords(gaugesTexts);
+  const importWords = useWords(importTexts);
   const gauges = useList("gauges").rows;
   const adapters = useList("adapters").rows;
   const [open, setOpen] = useState<Open>();
@@ -44,7 +50,10 @@ export function Gauges() {
       <section className="sheet tall" aria-labelledby="gauges-title">
         <div className="row head">
           <h2 id="gauges-title">{words.gauges}</h2>
-          <Button onClick={() => setOpen({ gauge: undefined })}>{words.addGauge}</Button>
+          <div className="row">
+            <Button onClick={() => setOpen({ gauge: undefined })}>{words.addGauge}</Button>
+            <Button onClick={() => setOpen({ list: "gauges" })}>{importWords["act.gauges"]}</Button>
+          </div>
         </div>
         {gauges?.length === 0 ? (
           <p className="why">{words.noGauges}</p>
@@ -55,7 +64,10 @@ export function Gauges() {
       <section className="sheet tall" aria-labelledby="adapters-title">
         <div className="row head">
           <h2 id="adapters-title">{words.adapters}</h2>
-          <Button onClick={() => setOpen({ adapter: undefined })}>{words.addAdapter}</Button>
+          <div className="row">
+            <Button onClick={() => setOpen({ adapter: undefined })}>{words.addAdapter}</Button>
+            <Button onClick={() => setOpen({ list: "adapters" })}>{importWords["act.adapters"]}</Button>
+          </div>
         </div>
         {adapters?.length === 0 ? (
           <p className="why">{words.noAdapters}</p>
@@ -65,6 +77,7 @@ export function Gauges() {
       </section>
       {open !== undefined && "gauge" in open && <GaugeForm row={open.gauge} onClose={close} />}
       {open !== undefined && "adapter" in open && <AdapterForm row={open.adapter} onClose={close} />}
+      {open !== undefined && "list" in open && <ImportList what={open.list} onClose={close} />}
     </div>
   );
 }

@@ -5,6 +5,7 @@ import { Problem } from "../../ui/feedback/Problem.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { JobLine } from "./JobLine.tsx";
+import { RejudgeSection } from "./RejudgeSection.tsx";
 import { recordsTexts } from "./texts.ts";
 import { useJob } from "./useJob.ts";
 import "../setup/setup.css";
@@ -87,6 +88,7 @@ export function Records() {
           </dl>
         </section>
       </div>
+      <RejudgeSection />
     </div>
   );
 }

@@ -34,6 +34,30 @@ export const recordsTexts = inBoth({
   copying: ["Copying …", "Wird kopiert …"],
   copied: [(path: string) => `Copied to ${path}`, (path: string) => `Kopiert nach ${path}`],
   copiedPlain: ["Copied.", "Kopiert."],
+  rejudge: ["What would today's limits say?", "Was würden die heutigen Grenzen sagen?"],
+  rejudgeWhy: [
+    "Goes through all checks with today's limits and rules. Nothing is filed: what was filed stands.",
+    "Geht alle Prüfungen mit den heutigen Grenzen und Regeln durch. Nichts wird abgelegt: Das Abgelegte gilt weiter.",
+  ],
+  rejudgeAct: ["Go through all checks", "Alle Prüfungen durchgehen"],
+  rejudging: ["Going through the checks …", "Die Prüfungen werden durchgegangen …"],
+  rejudgedSame: [
+    (n: string) => `${n} checks: today's word is the filed one for all of them.`,
+    (n: string) => `${n} Prüfungen: Heute hieße es bei allen wie abgelegt.`,
+  ],
+  rejudged: [
+    (changed: string, n: string) => `${changed} of ${n} checks would be judged otherwise today.`,
+    (changed: string, n: string) => `${changed} von ${n} Prüfungen würden heute anders beurteilt.`,
+  ],
+  notJudged: [(n: string) => `${n} could not be judged anew.`, (n: string) => `${n} ließen sich nicht neu beurteilen.`],
+  filedAs: ["filed as", "abgelegt als"],
+  todayAs: [(verdict: string) => `today ${verdict}`, (verdict: string) => `heute ${verdict}`],
+  changedFirst: ["The gravest first", "Das Schwerste zuerst"],
+  fromTo: [
+    (filed: string, today: string) => `${filed}, today ${today}`,
+    (filed: string, today: string) => `${filed}, heute ${today}`,
+  ],
+  moreChanged: [(n: string) => `… and ${n} more.`, (n: string) => `… und ${n} weitere.`],
   stop: ["Stop", "Anhalten"],
   stopped: ["Stopped; nothing was changed.", "Angehalten; nichts wurde geändert."],
 });

@@ -1,5 +1,6 @@
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import { useProgram } from "../../state/CoreContext.ts";
+import { parseRoute } from "../../state/routeStore.ts";
 import { useList } from "../../state/useList.ts";
 import { Button } from "../../ui/Button.tsx";
 import { EmptyState } from "../../ui/feedback/EmptyState.tsx";
@@ -7,10 +8,14 @@ import { Problem } from "../../ui/feedback/Problem.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { ImportList } from "../importList/ImportList.tsx";
+import { importTexts } from "../importList/texts.ts";
 import { SpindleForm } from "../spindleForm/SpindleForm.tsx";
+import { CommonMode } from "./CommonMode.tsx";
 import { FilterBar } from "./FilterBar.tsx";
 import { FleetSentence } from "./FleetSentence.tsx";
-import { filterRows, noFilter } from "./filterRows.ts";
+import { filterOf, keepInAddress } from "./filterAddress.ts";
+import { type Filter, filterRows, noFilter } from "./filterRows.ts";
 import { rankRows } from "./rankRows.ts";
 import { SpindleTable } from "./SpindleTable.tsx";
 import { spindlesTexts } from "./texts.ts";
@@ -24,8 +29,10 @@ export function Spindles() {
   const { rows, failed } = useList("spindles");
   const { rows: fleet } = useList("fleet");
   const worksUnit = useProgram((state) => state.works?.unitShown ?? "kN");
-  const [filter, setFilter] = useState(noFilter);
+  const [filter, setFilter] = useFilter();
+  const importWords = useWords(importTexts);
   const [adding, setAdding] = useState(false);
+  const [importing, setImporting] = useState(false);
   const ranked = useMemo(() => rankRows(rows ?? [], fleet), [rows, fleet]);
   const shown = useMemo(() => filterRows(ranked, filter), [ranked, filter]);
 
@@ -34,6 +41,7 @@ export function Spindles() {
       {words.add}
     </Button>
   );
+  const load = <Button onClick={() => setImporting(true)}>{importWords["act.spindles"]}</Button>;
   return (
     <div className="stack">
       <header className="place">
@@ -43,15 +51,28 @@ export function Spindles() {
           </h1>
           {ranked.length > 0 && <FleetSentence rows={ranked} fleet={fleet} worksUnit={worksUnit} />}
         </div>
-        {ranked.length > 0 && <div className="row">{add}</div>}
+        {ranked.length > 0 && (
+          <div className="row">
+            {add}
+            {load}
+          </div>
+        )}
       </header>
       {failed !== undefined && <Problem>{errorWords(failed, speech)}</Problem>}
       {rows === undefined && failed === undefined && <p role="status">{common.loading}</p>}
       {rows?.length === 0 && (
-        <EmptyState title={words.emptyTitle} act={add}>
+        <EmptyState
+          title={words.emptyTitle}
+          act={
+            <>
+              {add} {load}
+            </>
+          }
+        >
           {words.emptyWhy}
         </EmptyState>
       )}
+      {fleet !== undefined && fleet.commonMode.length > 0 && <CommonMode moves={fleet.commonMode} />}
       {ranked.length > 0 && (
         <>
           <FilterBar rows={ranked} filter={filter} onFilter={setFilter} shown={shown.length} />
@@ -64,7 +85,22 @@ export function Spindles() {
           )}
         </>
       )}
+      {importing && <ImportList what="spindles" onClose={() => setImporting(false)} />}
       {adding && <SpindleForm onClose={() => setAdding(false)} />}
     </div>
   );
+}
+
+/** The filter stands in the address, so that reload, back and a link sent on show the same lines. */
+function useFilter(): readonly [Filter, (filter: Filter) => void] {
+  const [filter, setFilter] = useState(() => filterOf(location.hash));
+  useEffect(() => {
+    const moved = () => {
+      if (parseRoute(location.hash).place === "spindles") setFilter(filterOf(location.hash));
+    };
+    addEventListener("hashchange", moved);
+    return () => removeEventListener("hashchange", moved);
+  }, []);
+  useEffect(() => keepInAddress(filter), [filter]);
+  return [filter, setFilter];
 }

@@ -1,6 +1,8 @@
+import type { ListFile } from "../../../app/contract/importViews.ts";
 import type { Handlers } from "../../../app/contract/methods.ts";
 import type { SpindleRow } from "../../../app/contract/recordViews.ts";
 import { AppError } from "../../../app/contract/result.ts";
+import { spindle as spindleSchema } from "../../../app/ledger/register.ts";
 import { readList } from "../../../main/import/readList.ts";
 import { plainLabel } from "../../../main/import/Twins.ts";
 import type { FakeState } from "../fakeCore.ts";
@@ -34,6 +36,16 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
     if (check === undefined) throw new AppError("notFound", "There is no such check.");
     state.checks[at] = { ...check, voided: { reason } };
     return state.refile(check.spindleId);
+  };
+  const listOf = (file: ListFile) => {
+    const names = new Set(file.what === "spindles" ? state.spindles.map((s) => plainLabel(s.spindle.name)) : []);
+    return readList(file, { names, serials: new Set() }, newId);
+  };
+  /** Work that is done before anybody asks. */
+  const finished = (what: string, result: unknown) => {
+    const jobId = newId();
+    state.say("job.finished", { jobId, what, done: 1, total: 1, state: "finished", message: undefined, result });
+    return { jobId };
   };
   return {
     "works.save": (works) => {
@@ -116,17 +128,20 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
       const row = state.checks.find((check) => check.checkId === checkId);
       return fakeWaveform(cycleId, row?.valueN ?? 0);
     },
-    "register.preview": (file) =>
-      readList(
-        file,
-        {
-          names: new Set(file.what === "spindles" ? state.spindles.map((s) => plainLabel(s.spindle.name)) : []),
-          serials: new Set(),
-        },
-        newId,
-      ).preview,
-    "register.import": () => ({ jobId: newId() }),
-    "checks.rejudge": () => ({ jobId: newId() }),
+    "register.preview": (file) => listOf(file).preview,
+    "register.import": (file) => {
+      const { bodies, preview } = listOf(file);
+      if (file.what === "spindles")
+        for (const body of bodies) state.spindles.push(fakeRow(spindleSchema.parse(body), []));
+      state.say("register.changed", { what: file.what });
+      return finished("listImport", { imported: bodies.length, passedOver: preview.passedOver });
+    },
+    "checks.rejudge": () => {
+      const [check] = state.checks;
+      const changed = check === undefined ? [] : [{ ...check, filed: check.verdict, today: "stop", reason: undefined }];
+      const counts = changed.map(({ filed, today }) => ({ filed, today, count: 1 }));
+      return finished("rejudge", { counts, changed, changedCount: changed.length, notJudged: 0 });
+    },
     "checks.void": ({ checkId, reason }) => voidCheck(checkId, reason),
     "checks.undo": ({ checkId }) => {
       state.undo = undefined;

@@ -5,6 +5,7 @@ export const trendTexts = inBoth({
   warning: ["warning", "Warnung"],
   minimum: ["least", "mindestens"],
   maximum: ["most", "höchstens"],
+  guard: ["guard band", "Schutzband"],
   today: ["today", "heute"],
   baseline: ["baseline", "Ausgangswert"],
   step: [(share: string) => `step ${share}`, (share: string) => `Sprung ${share}`],
