@@ -64,13 +64,14 @@ export function paintStrip(c: CanvasRenderingContext2D, width: number, height: n
   band(goodFrom, limits.maximumN ?? view.topN, colours.bandGood);
   band(limits.minimumN, limits.warningN, colours.bandWatch);
   if (limits.maximumN !== undefined) band(limits.maximumN, view.topN, colours.bandStop);
-  for (const { fromN, upToN } of view.zones) {
+  for (const { side, fromN, upToN } of view.zones) {
     const box = { left: LEFT, right: width - RIGHT, top: Math.max(TOP, y(upToN)), bottom: y(fromN) };
     hatch(c, box, colours.soft);
     c.font = `13px ${CHART_FONT}`;
     c.fillStyle = colours.soft;
     c.textAlign = "right";
-    c.fillText(view.words.guard, width - RIGHT - 6, box.top - 4);
+    // On the far side of the limit, where no other limit has its word.
+    c.fillText(view.words.guard, width - RIGHT - 6, side === "minimum" ? box.bottom + 14 : box.top - 4);
   }
 
   axis();

@@ -7,16 +7,26 @@ import { uncertaintyDecimals } from "../../words/uncertaintyDecimals.ts";
 import { checkTexts } from "./texts.ts";
 import "./check.css";
 
-/** The uncertainty budget: each contribution with its share, the greatest named. */
-export function BudgetTable({
-  budget,
-  unit,
-}: {
+type Shown = {
   readonly budget: Omit<Budget, "contributions" | "degreesOfFreedom"> & {
     readonly contributions: readonly Pick<Contribution, "source" | "type" | "standardN" | "assumed">[];
   };
   readonly unit: ForceUnit;
-}) {
+};
+
+/** The uncertainty budget as a part of a page. */
+export function BudgetTable(shown: Shown) {
+  const words = useWords(checkTexts);
+  return (
+    <section className="sheet tall">
+      <h2>{words.budget}</h2>
+      <BudgetFigures {...shown} />
+    </section>
+  );
+}
+
+/** Each contribution with its share as a figure and a bar, the greatest first and named. */
+export function BudgetFigures({ budget, unit }: Shown) {
   const speech = useSpeech();
   const words = useWords(checkTexts);
   const sources = useWords(sourceTexts);
@@ -27,8 +37,7 @@ export function BudgetTable({
   const within = fromNewtons(expandedN, unit);
   const expanded = `${speech.number(within, uncertaintyDecimals(Math.max(1e-9, within)))} ${unitText(unit)}`;
   return (
-    <section className="sheet tall">
-      <h2>{words.budget}</h2>
+    <>
       <p className="why">
         {words.budgetWhy(expanded, speech.number(coverageFactor, 2), speech.percent(coverage), sources[dominant])}
       </p>
@@ -61,6 +70,6 @@ export function BudgetTable({
           ))}
         </tbody>
       </table>
-    </section>
+    </>
   );
 }

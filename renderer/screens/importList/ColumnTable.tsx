@@ -1,6 +1,7 @@
 import type { ImportPreview } from "../../../app/contract/importViews.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
 import { fieldTexts, importTexts } from "./texts.ts";
+import "./importList.css";
 
 /** What each column is taken for, to be changed. */
 export function ColumnTable({
@@ -15,7 +16,7 @@ export function ColumnTable({
   const choose = (place: number, field: string) =>
     onMapping(preview.columns.map((c, i) => (i === place ? (field === "" ? null : field) : (c.field ?? null))));
   return (
-    <table>
+    <table className="import-columns">
       <caption className="unseen">{words.columns}</caption>
       <thead>
         <tr>

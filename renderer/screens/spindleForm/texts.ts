@@ -10,7 +10,7 @@ export const spindleFormTexts = inBoth({
   machine: ["Machine", "Maschine"],
   area: ["Area", "Bereich"],
   taper: ["Taper", "Kegel"],
-  taperHint: ["By its standard: HSK-A63, SK 40, C6.", "Nach Norm: HSK-A63, SK 40, C6."],
+  taperHint: ["By its standard: HSK-A63, SK 40, PSC 63.", "Nach Norm: HSK-A63, SK 40, PSC 63."],
   unitSerial: ["Serial number of the unit in it", "Seriennummer der Einheit darin"],
   limits: ["The builder's figures", "Die Zahlen des Herstellers"],
   limitsWhy: [

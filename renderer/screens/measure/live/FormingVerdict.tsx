@@ -12,7 +12,7 @@ import { reasonsText } from "../../../words/records/reasonSentence.ts";
 import { remarkWords } from "../../../words/records/remarkWords.ts";
 import { settlingTexts, settlingWords } from "../../../words/records/settlingWords.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
-import { BudgetTable } from "../../check/BudgetTable.tsx";
+import { BudgetFigures } from "../../check/BudgetTable.tsx";
 import { measureTexts } from "../texts.ts";
 
 /** What the verdict would be now, why, and what weakens it; read out when the word changes and not before. */
@@ -54,7 +54,7 @@ export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonl
               onSubmit={() => setBudgetShown(false)}
               acts={<Button type="submit">{common.close}</Button>}
             >
-              <BudgetTable budget={forming.budget} unit={unit} />
+              <BudgetFigures budget={forming.budget} unit={unit} />
             </Dialog>
           )}
           {forming.weakenedBy.length > 0 && (
