@@ -15,9 +15,12 @@ import { SimulatedGauge } from "./bench/SimulatedGauge.ts";
 import { Undo } from "./bench/Undo.ts";
 import type { Context } from "./handlers/Context.ts";
 import { checkHandlers } from "./handlers/checks.ts";
+import { dockingHandlers } from "./handlers/docking.ts";
 import { linkHandlers } from "./handlers/link.ts";
 import { programHandlers, programView } from "./handlers/program.ts";
 import { registerHandlers } from "./handlers/register.ts";
+import { reportHandlers } from "./handlers/reports.ts";
+import { roundHandlers } from "./handlers/rounds.ts";
 import { seriesHandlers } from "./handlers/series.ts";
 import { today } from "./handlers/today.ts";
 import { trendHandlers } from "./handlers/trend.ts";
@@ -150,6 +153,9 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
       ...registerHandlers(context),
       ...checkHandlers(context),
       ...trendHandlers(context),
+      ...reportHandlers(context),
+      ...roundHandlers(context),
+      ...dockingHandlers(context, makeSource),
     },
     view: () => programView(context),
     close: async () => {

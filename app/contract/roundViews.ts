@@ -1,7 +1,7 @@
-import type { DumpField } from "../round/dump/DumpFormat.ts";
-import type { DumpQuestion } from "../round/dump/LearnedDump.ts";
 import type { DueItem } from "../round/due/DueFacts.ts";
 import type { WorksCalendar } from "../round/due/WorksCalendar.ts";
+import type { DumpField } from "../round/dump/DumpFormat.ts";
+import type { DumpQuestion } from "../round/dump/LearnedDump.ts";
 import type { Question, Visit } from "../round/match/RoundMatch.ts";
 import type { Limits } from "../verdict/Judgement.ts";
 import type { CheckRow } from "./recordViews.ts";

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import type { DumpFormat } from "../round/dump/DumpFormat.ts";
 import { forceUnits } from "../quantity/forceUnits.ts";
+import type { DumpFormat } from "../round/dump/DumpFormat.ts";
 import { id, instant, name, note, plainDate, strict, unit } from "./fields.ts";
 
 /** Rounds, what came back from them, and how memories are read. */
@@ -95,7 +95,10 @@ export const dumpFormatSchema = strict({
   name: z.string().max(80),
   separator: z.enum([";", ",", "\t", "blank", "|", "lines"]),
   fields: z.array(field).min(1).max(40),
-  labels: z.array(z.array(z.string().max(40)).max(20)).max(40).optional(),
+  labels: z
+    .array(z.array(z.string().max(40)).max(20))
+    .max(40)
+    .optional(),
   unit: z.enum(forceUnits).optional(),
   massMeansForce: z.boolean().optional(),
   checksum: strict({

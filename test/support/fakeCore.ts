@@ -21,6 +21,7 @@ import {
 import { linkHandlers } from "./fake/linkHandlers.ts";
 import { programHandlers } from "./fake/programHandlers.ts";
 import { recordHandlers } from "./fake/recordHandlers.ts";
+import { roundHandlers } from "./fake/roundHandlers.ts";
 import { seriesHandlers } from "./fake/seriesHandlers.ts";
 
 /** Everything the fake core holds; its handlers share it. */
@@ -122,6 +123,7 @@ export function createFakeCore(options: { readonly empty?: boolean; readonly dem
     ...linkHandlers(state),
     ...seriesHandlers(state),
     ...recordHandlers(state),
+    ...roundHandlers(state),
   };
   const hear = (listener: (push: Push) => void) => {
     listeners.add(listener);

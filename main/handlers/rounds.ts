@@ -1,0 +1,131 @@
+import type { Handlers } from "../../app/contract/methods.ts";
+import type { FleetView } from "../../app/contract/recordViews.ts";
+import { AppError } from "../../app/contract/result.ts";
+import type { MadeFile, RoundView } from "../../app/contract/roundViews.ts";
+import type { Round } from "../../app/ledger/round.ts";
+import { dueList } from "../../app/round/due/dueList.ts";
+import { dueCalendar } from "../report/dueCalendar.ts";
+import { labelSheet } from "../report/labels/labelSheet.ts";
+import { labelsOf } from "../report/labels/labelsOf.ts";
+import { roundCsv } from "../report/round/roundCsv.ts";
+import { roundSheet } from "../report/round/roundSheet.ts";
+import { sheetFacts } from "../report/round/sheetFacts.ts";
+import { dueFacts } from "../rounds/dueFactsOf.ts";
+import { planRound } from "../rounds/planRound.ts";
+import { readRound, roundList } from "../rounds/roundRecords.ts";
+import { toRoundView } from "../rounds/toRoundView.ts";
+import { CALENDAR_KEY, worksCalendar } from "../rounds/worksCalendar.ts";
+import { worksDay } from "../rounds/worksDay.ts";
+import { spindleList } from "../store/records/spindles.ts";
+import type { Context } from "./Context.ts";
+
+type Part = Pick<
+  Handlers,
+  | "rounds.due"
+  | "rounds.saveCalendar"
+  | "rounds.list"
+  | "rounds.get"
+  | "rounds.save"
+  | "rounds.end"
+  | "rounds.sheet"
+  | "rounds.calendar"
+  | "labels.print"
+>;
+
+/** What to measure next, the rounds made of it, and what is printed for them. */
+export function roundHandlers(context: Context): Part {
+  const { store, hub, works, now } = context;
+  const fleet = fleetByPlace(context);
+  const today = () => worksDay(now(), works().timeZone);
+
+  const found = (roundId: string): Round => {
+    const round = readRound(store.db, roundId);
+    if (round === undefined)
+      throw new AppError("notFound", "There is no such round in this data file.", { key: "noRound" });
+    return round;
+  };
+  const file = (body: Round): RoundView => {
+    store.append([{ kind: "round", body }]);
+    const view = toRoundView(store.db, body, works());
+    hub.say("round.changed", view);
+    return view;
+  };
+  const due = async () => {
+    const calendar = worksCalendar(store.db);
+    return { today: today(), rows: dueList(dueFacts(store.db, works(), await fleet()), calendar, today()), calendar };
+  };
+
+  return {
+    "rounds.due": due,
+    "rounds.saveCalendar": (calendar) => {
+      const wrong = calendar.closed.find(({ from, to }) => from > to);
+      if (wrong !== undefined)
+        throw new AppError("invalid", `${wrong.from} to ${wrong.to}: the last day lies before the first.`, {
+          field: "closed",
+        });
+      store.append([{ kind: "setting", body: { key: CALENDAR_KEY, value: calendar } }]);
+      return calendar;
+    },
+    "rounds.list": () => roundList(store.db).map((round) => toRoundView(store.db, round, works())),
+    "rounds.get": ({ roundId }) => toRoundView(store.db, found(roundId), works()),
+    "rounds.save": (input) => {
+      if (input.roundId !== undefined && found(input.roundId).state !== "open")
+        throw new AppError("conflict", "This round has ended. Make a new one.", { key: "roundEnded" });
+      return file(planRound(store.db, input, input.roundId ?? store.newId()));
+    },
+    "rounds.end": ({ roundId, state }) => {
+      const round = found(roundId);
+      return round.state === state ? toRoundView(store.db, round, works()) : file({ ...round, state });
+    },
+    "rounds.sheet": async ({ roundId, as, language }): Promise<MadeFile> => {
+      const round = found(roundId);
+      const facts = sheetFacts(store, toRoundView(store.db, round, works()), works());
+      const name = `round-${round.on}`;
+      return as === "csv"
+        ? made(`${name}.csv`, "text/csv;charset=utf-8", Buffer.from(roundCsv(facts, language)))
+        : made(
+            `${name}.pdf`,
+            "application/pdf",
+            await roundSheet(facts, language, { version: context.version, nowMs: now() }),
+          );
+    },
+    "rounds.calendar": async ({ language }): Promise<MadeFile> => {
+      const { rows } = await due();
+      const text = dueCalendar(rows, spindleList(store.db), {
+        worksName: works().name,
+        worksId: works().worksId,
+        language,
+        stampMs: store.lastEntryAtMs() ?? now(),
+      });
+      return made("holdfast-due.ics", "text/calendar;charset=utf-8", Buffer.from(text));
+    },
+    "labels.print": async ({ what, ids, size, skip }): Promise<MadeFile> => {
+      const labels = labelsOf(store.db, what, ids);
+      if (labels.length === 0)
+        throw new AppError("invalid", "There is nothing in use to print a label for.", { key: "noLabels" });
+      return made(`labels-${what}.pdf`, "application/pdf", await labelSheet(labels, size, skip ?? 0));
+    },
+  };
+}
+
+const made = (fileName: string, mime: string, bytes: Uint8Array): MadeFile => ({
+  fileName,
+  mime,
+  base64: Buffer.from(bytes).toString("base64"),
+});
+
+/** Forecasts of all spindles, worked out anew only when something was filed since; without them when that fails. */
+function fleetByPlace({ store, jobs, log }: Context): () => Promise<FleetView | undefined> {
+  let cached: { readonly place: number; readonly view: Promise<FleetView | undefined> } | undefined;
+  return () => {
+    const place = store.lastPlace();
+    if (cached?.place !== place) {
+      const view = jobs.run("fleet", {}).catch((cause: unknown) => {
+        log.error("forecasts for the due list failed", cause);
+        return undefined;
+      });
+      cached = { place, view };
+    }
+    return cached.view;
+  };
+}

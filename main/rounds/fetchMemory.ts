@@ -1,0 +1,73 @@
+import type { Source } from "../../app/contract/linkViews.ts";
+import { AppError } from "../../app/contract/result.ts";
+import { learnDump } from "../../app/round/dump/learnDump.ts";
+import { readDump } from "../../app/round/dump/readDump.ts";
+import type { ByteSource } from "../link/ByteSource.ts";
+import type { Clock } from "../link/Clock.ts";
+
+export type FetchDeps = { readonly clock: Clock; readonly makeSource: (source: Source) => ByteSource };
+
+/** The gauge has sent all when it has been silent for so long; and so long it may take at most. */
+const SILENCE_MS = 1_500;
+const WAIT_MS = 20_000;
+const LONGEST_MS = 120_000;
+const MOST_BYTES = 2_000_000;
+/** Asked again so often when lines were lost on the way. */
+const TRIES = 3;
+
+/**
+ * A gauge's memory over its port: asked for, or waited for when the gauge sends it by a key. When lines were lost, it is
+ * asked for again, and the fullest answer counts.
+ * @returns  what came, a character a byte
+ * @throws LinkError  the port; AppError  the gauge sent nothing
+ */
+export async function fetchMemory(source: Source, request: string | undefined, deps: FetchDeps): Promise<string> {
+  let best = "";
+  let most = -1;
+  for (let attempt = 0; attempt < (request === undefined ? 1 : TRIES); attempt += 1) {
+    const text = await listen(source, request, deps);
+    const { format } = learnDump(text);
+    const reading = format === undefined ? undefined : readDump(text, format);
+    const count = reading?.records.length ?? 0;
+    if (count > most) [best, most] = [text, count];
+    if (reading !== undefined && !reading.incomplete) return text;
+  }
+  if (best.trim() === "")
+    throw new AppError(
+      "link",
+      "The gauge has sent nothing. Put it in the mode in which it sends its memory, or press its send key while this waits.",
+      { key: "memorySilent" },
+    );
+  return best;
+}
+
+async function listen(source: Source, request: string | undefined, { clock, makeSource }: FetchDeps): Promise<string> {
+  const port = makeSource(source);
+  const parts: string[] = [];
+  let length = 0;
+  let stop: () => void = () => undefined;
+  const ended = new Promise<void>((done) => {
+    stop = done;
+  });
+  let timer = clock.after(WAIT_MS, stop);
+  const longest = clock.after(LONGEST_MS, stop);
+  try {
+    await port.open({
+      onBytes(chunk) {
+        length += chunk.length;
+        if (length <= MOST_BYTES) parts.push(Buffer.from(chunk).toString("latin1"));
+        else stop();
+        timer();
+        timer = clock.after(SILENCE_MS, stop);
+      },
+      onClosed: () => stop(),
+    });
+    if (request !== undefined) await port.write(Buffer.from(request, "latin1"));
+    await ended;
+  } finally {
+    timer();
+    longest();
+    await port.close();
+  }
+  return parts.join("");
+}
