@@ -28,14 +28,15 @@ export type Terms = Pick<JudgeInput, "limits" | "rule" | "cautionDrop" | "actDro
  * works can be gone through at once.
  * @returns  `cannotTell` for a check without a force, or without a budget
  */
-export function rejudge(filed: FiledFigures, today: Terms): Judgement {
+export function rejudge(filed: FiledFigures, today: Terms, probability?: "told" | "untold"): Judgement {
   const { valueN, budget } = filed;
   const none = { standardUncertaintyN: Number.NaN }; // without a force nobody looks at it
-  return judge({
+  const input = {
     ...today,
     valueN: budget === null ? undefined : (valueN ?? undefined),
     ...(budget === null ? none : uncertaintyOf(asBudget(budget))),
     baseline: filed.baseline ?? undefined,
     previous: filed.previous ?? undefined,
-  });
+  };
+  return judge(input, probability);
 }

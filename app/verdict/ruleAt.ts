@@ -10,6 +10,7 @@ export type AtLimit = {
   /** How far the value lies on the good side; negative beyond the limit. */
   readonly marginN: number;
   readonly guardN: number;
+  /** Worked out when it is first asked for: most of the time a judgement takes. */
   readonly odds: Odds;
   readonly conformity: Conformity;
   readonly zone: Zone | undefined;
@@ -24,7 +25,11 @@ type Valued = JudgeInput & { readonly valueN: number };
 export function ruleAt(input: Valued, side: AtLimit["side"], limitN: number): AtLimit {
   const marginN = side === "minimum" ? input.valueN - limitN : limitN - input.valueN;
   const guardN = guardBandN(input);
-  const odds = oddsAt(input, marginN);
+  let known: Odds | undefined;
+  const odds = () => {
+    known ??= oddsAt(input, marginN);
+    return known;
+  };
   const size = Math.max(Math.abs(input.valueN), Math.abs(limitN), Math.abs(guardN));
   const zone = input.rule.rule === "ilacG8" ? zoneOf(marginN, guardN, size) : undefined;
   return {
@@ -32,7 +37,9 @@ export function ruleAt(input: Valued, side: AtLimit["side"], limitN: number): At
     limitN,
     marginN,
     guardN,
-    odds,
+    get odds() {
+      return odds();
+    },
     zone,
     conformity: conformityOf(input.rule, marginN, guardN, size, odds, zone),
   };
@@ -49,7 +56,7 @@ function conformityOf(
   marginN: number,
   guardN: number,
   size: number,
-  odds: Odds,
+  odds: () => Odds,
   zone: Zone | undefined,
 ): Conformity {
   switch (rule.rule) {
@@ -62,7 +69,7 @@ function conformityOf(
     case "ilacG8":
       return zone === "pass" ? "conforming" : zone === "fail" ? "nonConforming" : "undecided";
     case "probability":
-      return oddsConformity(odds, rule);
+      return oddsConformity(odds(), rule);
   }
 }
 

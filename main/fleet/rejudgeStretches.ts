@@ -42,7 +42,7 @@ export function rejudgeStretches(
     watch.goOn();
     for (const check of judgeable(db, places[i]!, places[i + 1]!)) {
       const terms = spindles.get(check.spindleId);
-      const today = terms && quietly(() => rejudge(check.figures, terms));
+      const today = terms && quietly(() => rejudge(check.figures, terms, "untold"));
       if (today === undefined) {
         notJudged += 1;
         continue;

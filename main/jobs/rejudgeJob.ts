@@ -7,25 +7,20 @@ import { gravest, type RejudgedPart, type RejudgeWork, rejudgeStretches } from "
 import { stretches } from "../store/records/judgeable.ts";
 import { defineJob } from "./Job.ts";
 
-/** How many checks are taken at a time; also how often a thread asks whether to go on. */
-const STRETCH = 1_000;
-/** Below so many checks a further thread costs more than it brings. */
-const WORTH_IT = 5_000;
+/** Below so many stretches (about a thousand entries each) a further thread costs more than it brings. */
+const WORTH_IT = 5;
 
 /** What today's limits, rules and drop limits would say of every check that counts. Nothing is filed. */
 export const job = defineJob({
   args: z.strictObject({ works }),
   async run(args, { db, progress, goOn, fork }): Promise<Rejudged> {
-    const places = [...stretches(db, STRETCH), Number.MAX_SAFE_INTEGER];
+    const places = [...stretches(db), Number.MAX_SAFE_INTEGER];
     const work: RejudgeWork = { ...args, places, next: new SharedArrayBuffer(4) };
-    const helping = places.length * STRETCH < WORTH_IT ? 0 : Math.min(availableParallelism(), 4) - 1;
+    const helping = places.length <= WORTH_IT ? 0 : Math.min(availableParallelism(), 4) - 1;
     const helpers = Array.from({ length: helping }, () => fork("rejudgePart", work) as Promise<RejudgedPart>); // this file's other half
     const all = Promise.all(helpers);
     all.catch(() => {}); // told below, when this thread is through
-    const own = rejudgeStretches(db, work, {
-      progress: (done, total) => progress(done * STRETCH, total * STRETCH),
-      goOn,
-    });
+    const own = rejudgeStretches(db, work, { progress, goOn });
     return together([own, ...(await all)]);
   },
 });

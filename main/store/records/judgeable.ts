@@ -2,7 +2,9 @@ import type { Check } from "../../../app/ledger/check.ts";
 import type { Verdict } from "../../../app/verdict/Judgement.ts";
 import type { FiledFigures } from "../../../app/verdict/rejudge.ts";
 import { type Db, prepared } from "../db.ts";
+import { placeOf } from "../ledger/place.ts";
 import { readEntry } from "../ledger/readEntry.ts";
+import { slicesOf } from "../ledger/slices.ts";
 import { readTerms } from "../projections/checkTerms.ts";
 
 /** A check that counts, with what judging it anew needs. */
@@ -23,10 +25,9 @@ type Row = {
   terms: string | null;
 };
 
-/** Places at which to cut all listed checks into stretches of about `size`: the first of each. */
-export function stretches(db: Db, size: number): number[] {
-  const sql = "SELECT n FROM (SELECT n, row_number() OVER (ORDER BY n) AS i FROM check_row) WHERE (i - 1) % ? = 0";
-  return prepared<number>(db, `${sql} ORDER BY n`).pluck().all(size);
+/** Places at which to cut all entries into stretches, in order of arrival: the first place of each. */
+export function stretches(db: Db): number[] {
+  return slicesOf(db).map(({ run, from }) => placeOf(run, from));
 }
 
 /** The checks that count from one place up to another (not included), in the order they were filed. */

@@ -42,6 +42,17 @@ describe("rejudge", () => {
     expect(rejudge(filed, { ...today, limits: {}, cautionDrop: 0.05 }).verdict).toBe("watch");
   });
 
+  it.each(["simple", "guarded", "iso14253", "ilacG8", "probability"] as const)(
+    "says the same under %s whether or not the probability is told",
+    (rule) => {
+      const terms = { ...today, rule: { rule } };
+      const told = rejudge(filed, terms);
+      const untold = rejudge(filed, terms, "untold");
+      expect({ ...untold, probabilityConforming: told.probabilityConforming }).toEqual(told);
+      expect(untold.probabilityConforming === undefined).toBe(rule !== "probability");
+    },
+  );
+
   it("cannot tell of a check without a force or without a budget", () => {
     expect(rejudge({ ...filed, valueN: null }, today).verdict).toBe("cannotTell");
     expect(rejudge({ ...filed, budget: null }, today).verdict).toBe("cannotTell");

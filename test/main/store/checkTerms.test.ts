@@ -7,7 +7,8 @@ import { openReader, openStore } from "../../../main/store/open.ts";
 import { compareProjections } from "../../../main/store/projections/compareProjections.ts";
 import { readCheck } from "../../../main/store/records/checks.ts";
 import { judgeable, stretches } from "../../../main/store/records/judgeable.ts";
-import { fillStore } from "../../support/fullStore.ts";
+import { idOf } from "../../support/aCheck.ts";
+import { fileOne, fillStore } from "../../support/fullStore.ts";
 import { storeInTemp, tempFolder } from "../../support/storeInTemp.ts";
 
 const all = (db: Parameters<typeof judgeable>[0]) => judgeable(db, 0, Number.MAX_SAFE_INTEGER);
@@ -37,12 +38,18 @@ describe("what judging anew needs of a check", () => {
     }
   });
 
-  it("cuts all checks into stretches that miss none and hold none twice", () => {
+  it("cuts all entries into stretches that miss no check and hold none twice", () => {
     const store = storeInTemp();
     fillStore(store, 30);
-    const places = [...stretches(store.db, 7), Number.MAX_SAFE_INTEGER];
-    expect(places).toHaveLength(Math.ceil(31 / 7) + 1);
+    for (let i = 0; i < 2_000; i += 400) {
+      const proofs = Array.from({ length: 400 }, () => ({ kind: "proof" as const, body: { name: "between" } }));
+      store.append(proofs);
+      fileOne(store, 1_000 + i, idOf(11));
+    }
+    const places = [...stretches(store.db), Number.MAX_SAFE_INTEGER];
+    expect(places.length).toBeGreaterThan(2);
     const found = places.slice(0, -1).flatMap((from, i) => judgeable(store.db, from, places[i + 1]!));
+    expect(found).toHaveLength(29 + 5);
     expect(found.map((c) => c.checkId)).toEqual(all(store.db).map((c) => c.checkId));
   });
 
