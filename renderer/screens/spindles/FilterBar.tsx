@@ -3,6 +3,7 @@ import { Tick } from "../../ui/field/Tick.tsx";
 import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
 import type { Filter } from "./filterRows.ts";
+import { type Order, orders } from "./sortRows.ts";
 import { spindlesTexts } from "./texts.ts";
 
 const verdicts = ["stop", "act", "watch", "cannotTell", "good", "never"] as const;
@@ -14,11 +15,15 @@ export function FilterBar({
   filter,
   onFilter,
   shown,
+  order,
+  onOrder,
 }: {
   readonly rows: readonly SpindleRow[];
   readonly filter: Filter;
   readonly onFilter: (filter: Filter) => void;
   readonly shown: number;
+  readonly order: Order;
+  readonly onOrder: (order: Order) => void;
 }) {
   const words = useWords(spindlesTexts);
   const verdictWords = useWords(verdictTexts);
@@ -64,6 +69,18 @@ export function FilterBar({
         {verdicts.map((verdict) => (
           <option key={verdict} value={verdict}>
             {verdictWords[verdict]}
+          </option>
+        ))}
+      </select>
+      <select
+        aria-label={words.order}
+        value={order}
+        // The options are the only values it can have.
+        onChange={(e) => onOrder(e.target.value as Order)}
+      >
+        {orders.map((one) => (
+          <option key={one} value={one}>
+            {words[`order.${one}`]}
           </option>
         ))}
       </select>

@@ -18,6 +18,7 @@ import { filterOf, keepInAddress } from "./filterAddress.ts";
 import { type Filter, filterRows, noFilter } from "./filterRows.ts";
 import { rankRows } from "./rankRows.ts";
 import { SpindleTable } from "./SpindleTable.tsx";
+import { type Order, sortRows } from "./sortRows.ts";
 import { spindlesTexts } from "./texts.ts";
 import "./spindles.css";
 
@@ -32,9 +33,10 @@ export function Spindles() {
   const [filter, setFilter] = useFilter();
   const importWords = useWords(importTexts);
   const [adding, setAdding] = useState(false);
+  const [order, setOrder] = useState<Order>("rank");
   const [importing, setImporting] = useState(false);
   const ranked = useMemo(() => rankRows(rows ?? [], fleet), [rows, fleet]);
-  const shown = useMemo(() => filterRows(ranked, filter), [ranked, filter]);
+  const shown = useMemo(() => sortRows(filterRows(ranked, filter), order), [ranked, filter, order]);
 
   const add = (
     <Button kind={ranked.length === 0 ? "main" : "plain"} onClick={() => setAdding(true)}>
@@ -75,7 +77,14 @@ export function Spindles() {
       {fleet !== undefined && fleet.commonMode.length > 0 && <CommonMode moves={fleet.commonMode} />}
       {ranked.length > 0 && (
         <>
-          <FilterBar rows={ranked} filter={filter} onFilter={setFilter} shown={shown.length} />
+          <FilterBar
+            rows={ranked}
+            filter={filter}
+            onFilter={setFilter}
+            shown={shown.length}
+            order={order}
+            onOrder={setOrder}
+          />
           {shown.length > 0 ? (
             <SpindleTable rows={shown} fleet={fleet} worksUnit={worksUnit} />
           ) : (

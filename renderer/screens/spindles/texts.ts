@@ -12,6 +12,14 @@ export const spindlesTexts = inBoth({
   search: ["Search by name, machine, serial number", "Nach Name, Maschine, Seriennummer suchen"],
   allAreas: ["All areas", "Alle Bereiche"],
   allTapers: ["All tapers", "Alle Kegel"],
+  order: ["Order", "Reihenfolge"],
+  "order.rank": ["What to do next first", "Das Nächste zuerst"],
+  "order.name": ["By name", "Nach Name"],
+  "order.area": ["By area", "Nach Bereich"],
+  "order.taper": ["By taper", "Nach Kegel"],
+  "order.due": ["By due date", "Nach Fälligkeit"],
+  "order.force": ["By force, the least first", "Nach Kraft, die kleinste zuerst"],
+  "order.measured": ["By last check, the oldest first", "Nach letzter Prüfung, die älteste zuerst"],
   allVerdicts: ["All verdicts", "Alle Urteile"],
   area: ["Area", "Bereich"],
   taper: ["Taper", "Kegel"],
@@ -48,11 +56,30 @@ export const spindlesTexts = inBoth({
   whenIn: [(month: string) => `about ${month}`, (month: string) => `etwa ${month}`],
 
   lookAtGauge: [(name: string) => `Look at ${name} first.`, (name: string) => `Zuerst ${name} ansehen.`],
-  movedTogether: [
-    (n: number, since: string, share: string) =>
-      `The ${n} spindles measured with it since ${since} all moved together by about ${share}; those measured with another did not.`,
-    (n: number, since: string, share: string) =>
-      `Die ${n} Spindeln, die seit ${since} damit gemessen wurden, haben sich gemeinsam um etwa ${share} bewegt; die übrigen nicht.`,
+  fellTogether: [
+    (n: number, of: number, since: string, share: string) =>
+      `${n} of the ${of} spindles measured with it since ${since} fell together, by about ${share}; those measured without it did not.`,
+    (n: number, of: number, since: string, share: string) =>
+      `${n} der ${of} Spindeln, die seit ${since} damit gemessen wurden, sind gemeinsam gefallen, um etwa ${share}; die ohne es gemessenen nicht.`,
+  ],
+  roseTogether: [
+    (n: number, of: number, since: string, share: string) =>
+      `${n} of the ${of} spindles measured with it since ${since} rose together, by about ${share}; those measured without it did not.`,
+    (n: number, of: number, since: string, share: string) =>
+      `${n} der ${of} Spindeln, die seit ${since} damit gemessen wurden, sind gemeinsam gestiegen, um etwa ${share}; die ohne es gemessenen nicht.`,
+  ],
+  proveGauge: [
+    "Prove this gauge against a reference, or measure one of these spindles with another gauge, before any spindle is taken apart.",
+    "Dieses Messgerät gegen eine Referenz prüfen oder eine dieser Spindeln mit einem anderen messen, bevor eine Spindel zerlegt wird.",
+  ],
+  proveAdapter: [
+    "Look this adapter over and prove it with its gauge, or measure one of these spindles with another adapter, before any spindle is taken apart.",
+    "Diesen Adapter ansehen und mit seinem Messgerät prüfen oder eine dieser Spindeln mit einem anderen messen, bevor eine Spindel zerlegt wird.",
+  ],
+  toGauges: ["Gauges and adapters", "Messgeräte und Adapter"],
+  movedWith: [
+    (name: string) => `moved along with others on ${name}`,
+    (name: string) => `bewegte sich gemeinsam mit anderen an ${name}`,
   ],
   orOther: [
     (names: string) => `They share ${names} too, so it may be that.`,
