@@ -2,10 +2,11 @@ import type { z } from "zod";
 import { measuring } from "./measuring.ts";
 import { program } from "./program.ts";
 import { records } from "./records.ts";
+import { reports } from "./reports.ts";
 import { rounds } from "./rounds.ts";
 
 /** The whole list of calls between a face and the core: `noun.verb` -> input schema and output type. */
-export const methods = { ...program, ...measuring, ...records, ...rounds } as const;
+export const methods = { ...program, ...measuring, ...records, ...reports, ...rounds } as const;
 
 export type Methods = typeof methods;
 export type MethodName = keyof Methods;

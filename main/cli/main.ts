@@ -19,6 +19,8 @@ const commands: Readonly<Record<string, () => Promise<{ readonly command: Comman
   restore: () => import("./restore.ts"),
   export: () => import("./export.ts"),
   import: () => import("./import.ts"),
+  report: () => import("./report.ts"),
+  validate: () => import("./validate.ts"),
 };
 
 /**

@@ -14,6 +14,8 @@ export const registry = {
   restore: () => import("./restoreJob.ts"),
   export: () => import("./exportJob.ts"),
   import: () => import("./importJob.ts"),
+  report: () => import("./reportJob.ts"),
+  validate: () => import("./validateJob.ts"),
 } satisfies JobLoaders;
 
 export type JobName = keyof typeof registry;

@@ -10,6 +10,10 @@ type Names =
   | "program.leaveDemo"
   | "records.verify"
   | "records.backup"
+  | "records.export"
+  | "records.import"
+  | "reports.make"
+  | "program.validate"
   | "job.stop";
 
 export function programHandlers(state: FakeState): Pick<Handlers, Names> {
@@ -50,6 +54,24 @@ export function programHandlers(state: FakeState): Pick<Handlers, Names> {
     },
     "records.verify": () => job("verify", { entries: 1_204, damaged: [] }),
     "records.backup": ({ folder }) => job("backup", { path: `${folder}/holdfast-2026-11-16.db` }),
+    "records.export": ({ folder }) =>
+      job("export", { file: `${folder}/holdfast.zip`, bytes: 2_100_000, entries: 1_204, waveforms: 4_400, heads: [] }),
+    "records.import": ({ file }) => job("import", { file, added: 900, entries: 1_204, heads: [] }),
+    "reports.make": ({ what }) => job("report", fakePdf(`${what}.pdf`)),
+    "program.validate": () =>
+      job("validate", {
+        program: "0.1.0",
+        programHash: "ab".repeat(32),
+        cases: Array.from({ length: 354 }, () => ({})),
+        failed: [],
+        report: fakePdf("validation.pdf"),
+      }),
     "job.stop": ({ jobId }) => ({ ...state.jobs.find((one) => one.jobId === jobId)!, state: "stopped" }),
   };
 }
+
+const fakePdf = (fileName: string) => ({
+  fileName,
+  mime: "application/pdf",
+  base64: Buffer.from("%PDF-1.7").toString("base64"),
+});
