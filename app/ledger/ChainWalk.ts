@@ -1,5 +1,5 @@
-import { GENESIS } from "./entry.ts";
 import { entryTail } from "./entryTail.ts";
+import { GENESIS } from "./genesis.ts";
 
 /** SHA-256 of bytes, lower-case hex. */
 export type HashBytes = (bytes: Uint8Array) => string;

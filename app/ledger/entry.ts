@@ -2,9 +2,6 @@ import { z } from "zod";
 import { id, instant, offsetMinutes } from "./fields.ts";
 import { type Body, type Kind, kinds } from "./kinds.ts";
 
-/** The hash a chain starts from. */
-export const GENESIS = "0".repeat(64);
-
 /** What stands around every body. `prev` is the hash of the entry before in the same origin's chain. */
 export const envelope = z.strictObject({
   v: z.literal(1),

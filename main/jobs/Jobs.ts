@@ -5,7 +5,8 @@ import type { JobName, registry } from "./registry.ts";
 import { startWorker } from "./startWorker.ts";
 
 type Loaded<N extends JobName> = Awaited<ReturnType<(typeof registry)[N]>>["job"];
-export type JobArgs<N extends JobName> = z.input<Loaded<N>["args"]>;
+export type JobArgs<N extends JobName> =
+  Loaded<N> extends { readonly args: infer A extends z.ZodType } ? z.input<A> : never;
 export type JobResult<N extends JobName> = Awaited<ReturnType<Loaded<N>["run"]>>;
 
 export type JobsOptions = {

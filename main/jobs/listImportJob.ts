@@ -13,6 +13,7 @@ const kinds = { spindles: "spindle", adapters: "adapter", gauges: "gauge" } as c
 
 /** Takes a list into the register: all of it in one transaction, with an entry that names the file, or nothing. */
 export const job = defineJob({
+  files: true,
   args: listFile,
   run(file, { openStore, goOn, progress }): Imported {
     const store = openStore();

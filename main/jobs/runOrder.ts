@@ -1,9 +1,8 @@
 import { parentPort, workerData } from "node:worker_threads";
-import { z } from "zod";
 import { faultOf } from "../store/faults.ts";
-import { openReader, openStoreBeside } from "../store/open.ts";
+import { openReader } from "../store/openReader.ts";
 import type { Store } from "../store/Store.ts";
-import type { JobContext, JobLoaders } from "./Job.ts";
+import type { AnyJob, JobContext, JobLoaders } from "./Job.ts";
 import { JobError } from "./JobError.ts";
 import type { JobMessage, JobOrder } from "./messages.ts";
 import { startWorker } from "./startWorker.ts";
@@ -31,20 +30,30 @@ async function run(loaders: JobLoaders, order: JobOrder, self: string, say: (m: 
   const load = Object.hasOwn(loaders, order.name) ? loaders[order.name] : undefined;
   if (load === undefined) throw new JobError("badRequest", `there is no job ${order.name}`);
   const { job } = await load();
-  const args = job.args.safeParse(order.args);
-  if (!args.success) throw new JobError("badRequest", z.prettifyError(args.error));
+  const args = await checkedArgs(job, order.args);
+  // Loaded only where it is wanted: a part should be at work soon.
+  const writing = job.files === true ? await import("../store/open.ts") : undefined;
   const db = openReader(order.path);
   const opened: Store[] = [];
   const openStore = () => {
-    opened.push(openStoreBeside({ path: order.path, demo: order.demo, now: Date.now }));
+    if (writing === undefined) throw new TypeError(`job ${order.name} does not say that it files`);
+    opened.push(writing.openStoreBeside({ path: order.path, demo: order.demo, now: Date.now }));
     return opened.at(-1)!;
   };
   try {
-    return await job.run(args.data, { ...contextOf(order, self, say), db, openStore });
+    return await job.run(args, { ...contextOf(order, self, say), db, openStore });
   } finally {
     for (const store of opened) store.close();
     db.close();
   }
+}
+
+async function checkedArgs(job: AnyJob, given: unknown): Promise<unknown> {
+  const args = job.args?.safeParse(given);
+  if (args === undefined) return given;
+  if (args.success) return args.data;
+  const { prettifyError } = await import("zod");
+  throw new JobError("badRequest", prettifyError(args.error));
 }
 
 function contextOf(order: JobOrder, self: string, say: (m: JobMessage) => void): Omit<JobContext, "db" | "openStore"> {

@@ -12,9 +12,12 @@ import { migrate } from "./migrate.ts";
 import { steps } from "./migrations/steps.ts";
 import { networkShareOf } from "./networkShare.ts";
 import { OpenStore } from "./OpenStore.ts";
-import { readWhole } from "./readWhole.ts";
+import { openReader } from "./openReader.ts";
 import type { OpenOptions, Store } from "./Store.ts";
 import { StoreError } from "./StoreError.ts";
+
+// Who only reads needs no more than that file.
+export { openReader };
 
 /** How long a call waits for another connection of this program. The core must not stand still longer. */
 const WAIT_MS = 40;
@@ -38,33 +41,6 @@ export function openStore(options: OpenOptions): Store {
     if (fault !== "readOnly" && !(fault === "notFound" && existsSync(path))) throw cause;
     if (!existsSync(path)) throw new StoreError("readOnly", cannotMake(path), cause);
     return openForReading(path, options, { code: "readOnly", message: writeProtected(path) });
-  }
-}
-
-/**
- * A read-only connection: for a job, a copy, a look. Beside a running writer it sees what has been committed.
- * @throws StoreError  in plain words what stands in the way
- */
-export function openReader(path: string): Db {
-  return inPlainWords(() => {
-    try {
-      return touched(new Database(path, { readonly: true, fileMustExist: true, timeout: 2_000 }));
-    } catch (cause) {
-      if (!/^SQLITE_(CANTOPEN|READONLY)/.test(String((cause as { code?: unknown }).code))) throw cause;
-      return touched(new Database(readWhole(path), { readonly: true }));
-    }
-  });
-}
-
-function touched(db: Db): Db {
-  try {
-    db.pragma("cell_size_check = ON");
-    db.pragma("trusted_schema = OFF");
-    db.pragma("schema_version"); // the file is first read here
-    return db;
-  } catch (cause) {
-    db.close();
-    throw cause;
   }
 }
 

@@ -43,7 +43,8 @@ export function addSums(all: readonly TallySums[]): TallySums {
   );
 }
 
-const HASH = Buffer.from('"waveformHash":"');
+/** Without its first quotation mark: the search runs from one first byte to the next, and a `w` is rare. */
+const HASH = Buffer.from('waveformHash":"');
 const ID = Buffer.from('"cycleId":"');
 const PRIME = 67_108_859; // below 2 ** 26: products stay exact
 const WRAP = 2 ** 52;

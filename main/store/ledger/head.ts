@@ -1,4 +1,4 @@
-import { GENESIS } from "../../../app/ledger/entry.ts";
+import { GENESIS } from "../../../app/ledger/genesis.ts";
 import { type Db, prepared } from "../db.ts";
 import { allRuns, lastPlace, seqOf } from "./place.ts";
 

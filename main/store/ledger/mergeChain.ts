@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { canonicalJson } from "../../../app/ledger/canonicalJson.ts";
-import { type Entry, envelope, GENESIS } from "../../../app/ledger/entry.ts";
+import { type Entry, envelope } from "../../../app/ledger/entry.ts";
+import { GENESIS } from "../../../app/ledger/genesis.ts";
 import { kinds } from "../../../app/ledger/kinds.ts";
 import { type Db, prepared } from "../db.ts";
 import { applyEntry } from "../projections/applyEntry.ts";

@@ -2,8 +2,9 @@ import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { ChainWalk, type StoredEntry } from "../../../app/ledger/ChainWalk.ts";
-import { type Entry, GENESIS } from "../../../app/ledger/entry.ts";
+import type { Entry } from "../../../app/ledger/entry.ts";
 import { entryTail } from "../../../app/ledger/entryTail.ts";
+import { GENESIS } from "../../../app/ledger/genesis.ts";
 import { sealEntry } from "../../../app/ledger/sealEntry.ts";
 import { idOf } from "../../support/aCheck.ts";
 

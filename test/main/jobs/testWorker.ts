@@ -21,6 +21,7 @@ const loaders: JobLoaders = {
   restore: () =>
     load(
       defineJob({
+        files: true,
         args: z.strictObject({ from: z.string(), to: z.string() }),
         run(_, { openStore }) {
           const store = openStore();

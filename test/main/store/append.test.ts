@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import { canonicalJson } from "../../../app/ledger/canonicalJson.ts";
-import { GENESIS } from "../../../app/ledger/entry.ts";
+import { GENESIS } from "../../../app/ledger/genesis.ts";
 import { readEntry } from "../../../main/store/ledger/readEntry.ts";
 import { checkPage, readCheck } from "../../../main/store/records/checks.ts";
 import { spindleList } from "../../../main/store/records/spindles.ts";

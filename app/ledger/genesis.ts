@@ -1,0 +1,2 @@
+/** The hash a chain starts from. */
+export const GENESIS = "0".repeat(64);
