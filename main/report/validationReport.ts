@@ -1,4 +1,4 @@
-import type { Validation } from "../../app/contract/reportViews.ts";
+import type { Validation, ValidationCase } from "../../app/contract/reportViews.ts";
 import { drawFacts } from "./pdf/drawFacts.ts";
 import { drawTable } from "./pdf/drawTable.ts";
 import { type Paper, PdfSheet } from "./pdf/PdfSheet.ts";
@@ -42,25 +42,32 @@ export async function validationReport(
       quiet: true,
       size: 9,
     });
-  sheet.heading("Cases");
+  for (const [file, group] of Map.groupBy(cases, (one) => one.id.split("/")[0]!)) drawGroup(sheet, file, group);
+  return sheet.finish();
+}
+
+/** The cases of one published file; their source stands over them where all have the same. */
+function drawGroup(sheet: PdfSheet, file: string, cases: readonly ValidationCase[]): void {
+  const sources = new Set(cases.map((one) => one.source));
+  sheet.heading(file);
+  if (sources.size === 1) sheet.paragraph([...sources][0]!, { quiet: true, size: 9 });
   drawTable(
     sheet,
     [
-      { title: "case", share: 2.2 },
-      { title: "what and source", share: 4.2 },
-      { title: "expected", share: 2.3 },
-      { title: "got", share: 2.3 },
+      { title: "", share: 0.7, align: "right" },
+      { title: "what", share: 4 },
+      { title: "expected", share: 2.6 },
+      { title: "got", share: 2.6 },
       { title: "within", share: 1.2 },
       { title: "", share: 0.8 },
     ],
-    cases.map((one) => [
-      one.id,
-      `${one.what}\n${one.source}`,
-      one.expected,
-      one.got,
-      one.within,
-      one.pass ? "pass" : "FAIL",
+    cases.map(({ id, what, source, expected, got, within, pass }) => [
+      id.split("/")[1]!,
+      sources.size === 1 ? what : `${what}\n${source}`,
+      expected,
+      got,
+      within,
+      pass ? "pass" : "FAIL",
     ]),
   );
-  return sheet.finish();
 }

@@ -18,6 +18,7 @@ import { settlingWords } from "../../words/records/settlingWords.ts";
 import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { ReportAct } from "../records/ReportAct.tsx";
 import { useReport } from "../shell/useReport.ts";
 import { BudgetTable } from "./BudgetTable.tsx";
 import { Conditions } from "./Conditions.tsx";
@@ -78,6 +79,9 @@ export function CheckScreen({ spindleId, checkId }: { readonly spindleId: string
             </p>
           )}
           {!counts && <p className="voided">{words.voided(page.row.voided?.reason ?? "")}</p>}
+        </div>
+        <div className="row">
+          <ReportAct of={{ what: "check", checkId }} />
         </div>
         {counts && (
           <div className="row">

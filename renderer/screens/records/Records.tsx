@@ -4,6 +4,7 @@ import { Button } from "../../ui/Button.tsx";
 import { Problem } from "../../ui/feedback/Problem.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { HandOver } from "./HandOver.tsx";
 import { JobLine } from "./JobLine.tsx";
 import { RejudgeSection } from "./RejudgeSection.tsx";
 import { recordsTexts } from "./texts.ts";
@@ -28,7 +29,7 @@ export function Records() {
     | { readonly entries?: number; readonly damaged?: readonly unknown[] }
     | null
     | undefined;
-  const copied = backup.job?.result as { readonly path?: string } | null | undefined;
+  const copied = backup.job?.result as { readonly file?: string } | null | undefined;
   const copy = () => {
     setTried(true);
     if (folder.trim() === "") return;
@@ -80,7 +81,7 @@ export function Records() {
             </Button>
           </div>
           <JobLine job={backup.job} running={words.copying} onStop={backup.stop}>
-            {copied?.path === undefined ? words.copiedPlain : words.copied(copied.path)}
+            {copied?.file === undefined ? words.copiedPlain : words.copied(copied.file)}
           </JobLine>
           <dl>
             <dt>{words.dataFile}</dt>
@@ -88,6 +89,7 @@ export function Records() {
           </dl>
         </section>
       </div>
+      <HandOver />
       <RejudgeSection />
     </div>
   );

@@ -103,6 +103,30 @@ describe("Setup, Gauges, Records and the first start", () => {
     expect(screen.getByText("Gauges and adapters")).toBeTruthy();
   });
 
+  it("exports everything into a folder, and asks for one first", async () => {
+    const { fake } = await openPage("#/records");
+    fireEvent.click(screen.getByRole("button", { name: "Export everything" }));
+    expect(screen.getByText("A folder is needed.")).toBeTruthy();
+    fireEvent.change(screen.getByLabelText(/Folder for the archive/), { target: { value: "/media/stick" } });
+    fireEvent.click(screen.getByRole("button", { name: "Export everything" }));
+    expect(await screen.findByText(/1204 entries written to \/media\/stick\/holdfast\.zip/)).toBeTruthy();
+    expect(fake.state.jobs.at(-1)?.what).toBe("export");
+  });
+
+  it("takes an archive over and says what was new", async () => {
+    await openPage("#/records");
+    fireEvent.change(screen.getByLabelText(/Archive file/), { target: { value: "/media/stick/holdfast.zip" } });
+    fireEvent.click(screen.getByRole("button", { name: "Take it over" }));
+    expect(await screen.findByText("900 of 1204 entries were new and stand here now.")).toBeTruthy();
+  });
+
+  it("validates the program and shows the hash of its core", async () => {
+    await openPage("#/records");
+    fireEvent.click(screen.getByRole("button", { name: "Validate the program" }));
+    expect(await screen.findByText("354 published cases, all passed.")).toBeTruthy();
+    expect(screen.getByText("ab".repeat(32))).toBeTruthy();
+  });
+
   it.each(["#/setup", "#/gauges", "#/records"])("has nothing that axe finds wrong in %s", async (hash) => {
     await openPage(hash);
     expect(await faults()).toEqual([]);

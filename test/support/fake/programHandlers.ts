@@ -53,7 +53,7 @@ export function programHandlers(state: FakeState): Pick<Handlers, Names> {
       return state.program;
     },
     "records.verify": () => job("verify", { entries: 1_204, damaged: [] }),
-    "records.backup": ({ folder }) => job("backup", { path: `${folder}/holdfast-2026-11-16.db` }),
+    "records.backup": ({ folder }) => job("backup", { file: `${folder}/holdfast-2026-11-16.db` }),
     "records.export": ({ folder }) =>
       job("export", { file: `${folder}/holdfast.zip`, bytes: 2_100_000, entries: 1_204, waveforms: 4_400, heads: [] }),
     "records.import": ({ file }) => job("import", { file, added: 900, entries: 1_204, heads: [] }),

@@ -1,0 +1,33 @@
+import { useCore } from "../../state/CoreContext.ts";
+import { Button } from "../../ui/Button.tsx";
+import { useWords } from "../../words/SpeechContext.tsx";
+import { handOverTexts } from "./handOverTexts.ts";
+import { JobLine } from "./JobLine.tsx";
+import { useJob } from "./useJob.ts";
+import { useSavedOnce } from "./useSavedOnce.ts";
+import { usualPaper } from "./usualPaper.ts";
+
+type Of =
+  | { readonly what: "check"; readonly checkId: string }
+  | { readonly what: "spindle"; readonly spindleId: string };
+
+/** A button that makes a report and hands it over. */
+export function ReportAct({ of }: { readonly of: Of }) {
+  const core = useCore();
+  const words = useWords(handOverTexts);
+  const { job, start, stop } = useJob("report");
+  useSavedOnce(job);
+  const isRunning = job?.state === "running";
+  return (
+    <>
+      <Button busy={isRunning} onClick={() => start(core.client.call("reports.make", { ...of, paper: usualPaper() }))}>
+        {words.reportAct}
+      </Button>
+      {(isRunning || job?.state === "failed") && (
+        <JobLine job={job} running={words.summing} onStop={stop}>
+          {null}
+        </JobLine>
+      )}
+    </>
+  );
+}
