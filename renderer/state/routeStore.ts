@@ -5,6 +5,8 @@ export type Route =
   | { readonly place: "measure" }
   | { readonly place: "spindles" }
   | { readonly place: "spindle"; readonly spindleId: string; readonly checkId?: string | undefined }
+  | { readonly place: "rounds" }
+  | { readonly place: "dock"; readonly roundId?: string | undefined }
   | { readonly place: "gauges" }
   | { readonly place: "records" }
   | { readonly place: "setup" };
@@ -14,11 +16,14 @@ export function parseRoute(hash: string): Route {
   if (place === "spindles" && id !== undefined && id !== "") {
     return { place: "spindle", spindleId: id, checkId: part === "checks" ? checkId : undefined };
   }
-  if (place === "spindles" || place === "gauges" || place === "records" || place === "setup") return { place };
+  if (place === "dock") return { place, roundId: id === "" ? undefined : id };
+  if (place === "rounds" || place === "spindles" || place === "gauges" || place === "records" || place === "setup")
+    return { place };
   return { place: "measure" };
 }
 
 export function hrefOf(route: Route): string {
+  if (route.place === "dock" && route.roundId !== undefined) return `#/dock/${route.roundId}`;
   if (route.place !== "spindle") return `#/${route.place}`;
   const page = `#/spindles/${route.spindleId}`;
   return route.checkId === undefined ? page : `${page}/checks/${route.checkId}`;

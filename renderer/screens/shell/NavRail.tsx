@@ -5,7 +5,7 @@ import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { linkTexts } from "../link/texts.ts";
 import { shellTexts } from "./texts.ts";
 
-const places = ["measure", "spindles", "gauges", "records", "setup"] as const;
+const places = ["measure", "dock", "spindles", "rounds", "gauges", "records", "setup"] as const;
 
 /** The places, and at their foot how the gauge is doing. On a narrow window they lie along the bottom, near the thumbs. */
 export function NavRail({ place }: { readonly place: Route["place"] }) {

@@ -9,9 +9,11 @@ import { ScreenBoundary } from "../../ui/feedback/ScreenBoundary.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
 import { CheckScreen } from "../check/CheckScreen.tsx";
+import { Dock } from "../dock/Dock.tsx";
 import { Gauges } from "../gauges/Gauges.tsx";
 import { Measure } from "../measure/Measure.tsx";
 import { Records } from "../records/Records.tsx";
+import { Rounds } from "../rounds/Rounds.tsx";
 import { Setup } from "../setup/Setup.tsx";
 import { SpindleScreen } from "../spindle/SpindleScreen.tsx";
 import { Spindles } from "../spindles/Spindles.tsx";
@@ -46,6 +48,10 @@ function screenOf(route: Route) {
       ) : (
         <CheckScreen spindleId={route.spindleId} checkId={route.checkId} />
       );
+    case "rounds":
+      return <Rounds />;
+    case "dock":
+      return <Dock roundId={route.roundId} />;
     case "gauges":
       return <Gauges />;
     case "records":

@@ -5,6 +5,8 @@ export const shellTexts = inBoth({
   places: ["Places", "Orte"],
   measure: ["Measure", "Messen"],
   spindles: ["Spindles", "Spindeln"],
+  dock: ["Dock", "Auslesen"],
+  rounds: ["Rounds", "Rundgänge"],
   gauges: ["Gauges", "Messgeräte"],
   records: ["Records", "Einträge"],
   setup: ["Setup", "Einrichten"],
