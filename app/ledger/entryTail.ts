@@ -10,9 +10,7 @@ export type EntryTail = {
 
 const tailPattern =
   /,"id":"([0-9a-f-]{36})","kind":"([A-Za-z]{1,40})","offsetMinutes":(-?\d{1,3}),"origin":"([0-9a-f-]{36})","prev":"([0-9a-f]{64})","seq":(\d{1,15}),"v":1\}$/;
-const headPattern = /^\{"at":"(\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z)","body":/;
 const TAIL_LENGTH = 320;
-const HEAD_LENGTH = 64;
 
 /**
  * Reads the envelope out of an entry's canonical bytes without parsing its body. Canonical form sorts members,
@@ -24,11 +22,6 @@ export function entryTail(bytes: Uint8Array): EntryTail | undefined {
   const m = tailPattern.exec(asciiOf(bytes.subarray(Math.max(0, bytes.length - TAIL_LENGTH))));
   if (m === null) return undefined;
   return { id: m[1]!, kind: m[2]!, offsetMinutes: Number(m[3]), origin: m[4]!, prev: m[5]!, seq: Number(m[6]) };
-}
-
-/** The instant at the front of an entry's canonical bytes, as written; undefined when the bytes are no entry. */
-export function entryInstant(bytes: Uint8Array): string | undefined {
-  return headPattern.exec(asciiOf(bytes.subarray(0, HEAD_LENGTH)))?.[1];
 }
 
 /** Byte for character: the patterns match ASCII only, so what else the bytes mean does not matter. */

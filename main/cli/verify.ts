@@ -2,7 +2,10 @@ import { randomUUID } from "node:crypto";
 import { JobError } from "../jobs/JobError.ts";
 import { Jobs } from "../jobs/Jobs.ts";
 import type { LedgerReport } from "../store/ledger/LedgerReport.ts";
-import type { Command, CommandIo } from "./Command.ts";
+import { openStore } from "../store/open.ts";
+import { rebuildProjections } from "../store/projections/rebuildProjections.ts";
+import { StoreError } from "../store/StoreError.ts";
+import { type Command, type CommandIo, UsageError } from "./Command.ts";
 import { dataFileOf, dataOptions } from "./dataOptions.ts";
 import { lookInto } from "./lookInto.ts";
 import { parseOptions } from "./parseOptions.ts";
@@ -12,14 +15,37 @@ export const command: Command = {
   usage:
     "[--data FILE | --demo] [--rebuild] [--json]   walk the records and say what holds; --rebuild also recomputes every list from the ledger",
   async run(args, io) {
-    const { values } = parseOptions(args, { ...dataOptions, rebuild: { type: "boolean" } });
+    const { values } = parseOptions(args, {
+      ...dataOptions,
+      rebuild: { type: "boolean" },
+      repair: { type: "boolean" },
+    });
     const path = dataFileOf(values);
-    const damage = lookInto(path, values.demo === true);
-    const report = damage === undefined ? await walk(path, values.rebuild === true, io) : unreadable(damage);
+    const demo = values.demo === true;
+    const damage = lookInto(path, demo);
+    if (damage === undefined && values.repair === true) repair(path, demo);
+    const report =
+      damage === undefined
+        ? await walk(path, values.rebuild === true || values.repair === true, io)
+        : unreadable(damage);
     io.out(values.json === true ? `${JSON.stringify(report)}\n` : inWords(path, report));
     return report.damagedCount === 0 ? 0 : 3;
   },
 };
+
+/** The lists are made from the ledger; where only they are damaged, making them anew is all it takes. */
+function repair(path: string, demo: boolean): void {
+  try {
+    const store = openStore({ path, demo, now: Date.now });
+    try {
+      rebuildProjections(store);
+    } finally {
+      store.close();
+    }
+  } catch (cause) {
+    throw cause instanceof StoreError ? new UsageError(cause.message) : cause;
+  }
+}
 
 async function walk(path: string, rebuild: boolean, io: CommandIo): Promise<LedgerReport> {
   const jobs = new Jobs({ path, demo: false, newId: randomUUID, onChange: () => {} });

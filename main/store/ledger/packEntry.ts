@@ -1,8 +1,7 @@
 import { constants, deflateRawSync, inflateRawSync } from "node:zlib";
 import { dictionary } from "./dictionary.ts";
 
-/** How the canonical bytes lie in the file: 0 as they are, 1 raw deflate after `dictionary`. */
-export type Codec = 0 | 1;
+/** How the canonical bytes lie in the file: codec 0 as they are, 1 raw deflate after `dictionary`. */
 export type Packed = { readonly codec: number; readonly packed: Buffer };
 
 /**

@@ -51,9 +51,3 @@ export function readCheck(db: Db, checkId: string): FiledCheck | undefined {
   const body = entry.kind === "replacement" ? (entry.body as { by: Check }).by : (entry.body as Check);
   return { check: body, summary, origin: entry.origin, seq: entry.seq, hash: entry.hash, filedAt: entry.at };
 }
-
-/** The last check of a spindle that counts, by time of measuring: what a new one is compared with. */
-export function lastCheck(db: Db, spindleId: string): CheckSummary | undefined {
-  const { last, baseline } = readStatus(db, spindleId);
-  return last === null ? undefined : checkSummaryAt(db, last, baseline);
-}

@@ -66,7 +66,7 @@ function start(path: string): number {
 async function verifyRow(path: string): Promise<BenchRow> {
   const jobs = new Jobs({ path, demo: false, newId: () => crypto.randomUUID(), onChange: () => {} });
   const perSecond: number[] = [];
-  for (let run = 0; run < 3; run += 1) {
+  for (let run = 0; run < 5; run += 1) {
     const startedAt = performance.now();
     const { entries, damagedCount } = await jobs.run("verify", {});
     if (damagedCount > 0) throw new Error("the bench's own file is damaged");

@@ -38,6 +38,17 @@ describe("holdfast verify", () => {
     expect(words.text()).toContain("entry 1 is the first damaged");
   });
 
+  it("makes damaged lists anew when told to, but not while the program holds the file", async () => {
+    const store = filled();
+    store.db.exec("UPDATE check_row SET value_n = 1");
+    const refused = captureIo();
+    expect(await runCli(["verify", "--repair", "--data", store.path], refused.io)).toBe(2);
+    expect(refused.errors()).toContain("Another Holdfast is running");
+    store.close();
+    expect(await runCli(["verify", "--data", store.path], captureIo().io)).toBe(3);
+    expect(await runCli(["verify", "--repair", "--data", store.path], captureIo().io)).toBe(0);
+  });
+
   it("ends with 3 for a file that cannot be read at all, and for one cut short", async () => {
     const path = join(tempFolder(), "noise.sqlite");
     writeFileSync(path, "noise ".repeat(2_000));

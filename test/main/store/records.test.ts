@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { clearDraft, loadDraft, saveDraft } from "../../../main/store/draft.ts";
 import { readEntry } from "../../../main/store/ledger/readEntry.ts";
-import { checkPage, checkSummary, lastCheck, readCheck } from "../../../main/store/records/checks.ts";
+import { checkPage, checkSummary, readCheck } from "../../../main/store/records/checks.ts";
 import { dueOn } from "../../../main/store/records/dueOn.ts";
 import { checkCountsByTool, readGauge } from "../../../main/store/records/gauges.ts";
 import { allHistoryRows, historyRows } from "../../../main/store/records/histories.ts";
@@ -64,12 +64,6 @@ describe("a spindle's checks", () => {
       remeasure: false,
     });
     expect(readCheck(db, idOf(404))).toBeUndefined();
-  });
-
-  it("have a last one to compare with", () => {
-    const { db } = withChecks(5);
-    expect(lastCheck(db, idOf(1))?.checkId).toBe(aCheck({ seed: 5 }).checkId);
-    expect(lastCheck(db, idOf(2))).toBeUndefined();
   });
 
   it("make a history, oldest first, of those that count; all spindles' in one pass", () => {
