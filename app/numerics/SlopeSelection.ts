@@ -1,5 +1,6 @@
 import { crossingSlopes } from "./crossingSlopes.ts";
 import { SlopeOrder } from "./SlopeOrder.ts";
+import { selectInPlace } from "./selectInPlace.ts";
 import { selectRanks } from "./selectRanks.ts";
 import { slopePairCounts } from "./slopePairCounts.ts";
 import { slopeSample } from "./slopeSample.ts";
@@ -48,19 +49,44 @@ export class SlopeSelection {
       high: new SlopeOrder(this.#xs, this.#ys, Number.POSITIVE_INFINITY),
       upTo: this.#pairs,
     };
-    this.#solve({ wanted, bracket }, this.#sample(bracket, 1), found);
+    this.#solve({ wanted, bracket }, this.#sample(bracket), found);
     return found;
   }
 
-  #solve(whole: Part, sample: Float64Array, found: number[]): void {
-    let parts: Part[] = [whole];
-    for (const slope of trialSlopes(whole, sample)) parts = parts.flatMap((part) => this.#split(part, slope, found));
-    for (const part of parts) {
-      if (part.wanted.length === 0) continue;
-      const next = part.bracket !== whole.bracket && this.#isMany(part.bracket) ? this.#sample(part.bracket, 2) : none;
-      if (next.length > 0) this.#solve(part, next, found);
-      else this.#enumerate(part, found);
+  /** Ranks far apart in the sample go their own ways; near ones share a bracket. */
+  #solve({ wanted, bracket }: Part, sample: Float64Array, found: number[]): void {
+    const perRank = sample.length / (bracket.upTo - bracket.below);
+    for (let from = 0, to = 1; from < wanted.length; from = to, to = from + 1) {
+      while (to < wanted.length && (wanted[to]!.rank - wanted[to - 1]!.rank) * perRank < 2 * Math.sqrt(sample.length))
+        to += 1;
+      for (const part of this.#narrowed({ wanted: wanted.slice(from, to), bracket }, sample, found)) {
+        if (part.wanted.length === 0) continue;
+        const next = this.#isMany(part.bracket) && part.bracket !== bracket ? this.#sample(part.bracket) : none;
+        if (next.length > 0) this.#solve(part, next, found);
+        else this.#enumerate(part, found);
+      }
     }
+  }
+
+  /**
+   * A first trial slope where the sample puts the middle of the wanted ranks. Its count tells how far off each of them
+   * is, and a second one just past the farthest closes the bracket from the other side: it need only allow for the
+   * sample's error over that short way.
+   */
+  #narrowed(part: Part, sample: Float64Array, found: number[]): Part[] {
+    const { low, below, high, upTo } = part.bracket;
+    const perRank = sample.length / (upTo - below);
+    const first = part.wanted[0]!.rank;
+    const last = part.wanted[part.wanted.length - 1]!.rank;
+    const middle = Math.round(((first + last) / 2 - below) * perRank);
+    return this.#split(part, valueAt(sample, middle), found).flatMap((half) => {
+      if (half.wanted.length === 0) return [];
+      const isUnder = half.bracket.low === low && half.bracket.high !== high;
+      const away = isUnder ? half.bracket.upTo - half.wanted[0]!.rank : half.wanted.at(-1)!.rank - half.bracket.below;
+      const expected = Math.max(0, away) * perRank;
+      const past = Math.ceil(expected + 3 * Math.sqrt(expected) + 3);
+      return this.#split(half, valueAt(sample, isUnder ? middle - past : middle + past), found);
+    });
   }
 
   /** Counts at a trial slope: ranks that are that slope are found, the others go to the part under or over it. */
@@ -77,9 +103,9 @@ export class SlopeSelection {
     ];
   }
 
-  /** More than it takes time to count them once. */
+  /** More than are made as fast as a bracket is narrowed. */
   #isMany(bracket: Bracket): boolean {
-    return bracket.upTo - bracket.below > 100_000 + 8 * this.#xs.length;
+    return bracket.upTo - bracket.below > 50_000 + 5 * this.#xs.length;
   }
 
   #enumerate({ wanted, bracket }: Part, found: number[]): void {
@@ -92,28 +118,13 @@ export class SlopeSelection {
     for (const [k, { at }] of wanted.entries()) found[at] = values[k]!;
   }
 
-  #sample({ low, high }: Bracket, perPoint: number): Float64Array {
-    return slopeSample(this.#xs, this.#ys, low, high, Math.floor(3_000 + perPoint * this.#xs.length));
+  #sample({ low, high }: Bracket): Float64Array {
+    return slopeSample(this.#xs, this.#ys, low, high, 3_000 + Math.floor(this.#xs.length / 3));
   }
 }
 
 const none = new Float64Array(0);
 
-/**
- * Values of the sample that stand three standard errors to either side of the wanted ranks, so that those lie between
- * them but once in some hundred times. Ranks closer than that share a pair.
- */
-function trialSlopes({ wanted, bracket }: Part, sample: Float64Array): number[] {
-  const m = sample.length;
-  const inside = bracket.upTo - bracket.below;
-  const spread = 1.5 * Math.sqrt(m) + 2;
-  const places = wanted.map(({ rank }) => ((rank - bracket.below - 0.5) / inside) * m);
-  const ranks: number[] = [];
-  for (const [k, place] of places.entries()) {
-    if (k === 0 || place - places[k - 1]! > spread) ranks.push(rankNear(m, place - spread));
-    if (k === places.length - 1 || places[k + 1]! - place > spread) ranks.push(rankNear(m, place + spread));
-  }
-  return [...new Set(selectRanks(sample, ranks))];
+function valueAt(sample: Float64Array, place: number): number {
+  return selectInPlace(sample, Math.max(0, Math.min(sample.length - 1, place)));
 }
-
-const rankNear = (m: number, place: number) => 1 + Math.max(0, Math.min(m - 1, Math.round(place)));

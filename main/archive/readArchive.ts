@@ -20,7 +20,7 @@ import type { ZipEntry, ZipReader } from "./ZipReader.ts";
 
 const MAX_MANIFEST = 64 * 1024 * 1024;
 /** Progress is told so often. */
-const STEP = 256;
+const STEP = 64;
 
 /**
  * What an archive says of itself.

@@ -88,7 +88,9 @@ function readRows(
     }
     if (twins.passesOver(values)) continue;
     const { body, schema } = toBody(file.what, values, newId());
-    if (found.length === 0) found.push(...schemaProblems(schema.safeParse(body), row.row, columns));
+    // A cell that could not be read is absent from the body: the schema's word on it would say the same once more.
+    const told = new Set(found.map((p) => p.column));
+    found.push(...schemaProblems(schema.safeParse(body), row.row, columns).filter((p) => !told.has(p.column)));
     found.push(...twins.problems(values, row.row, columns));
     problems.push(...found, ...taperRemark(values, row.row, columns));
     if (found.length === 0) bodies.push(body);

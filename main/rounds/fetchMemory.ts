@@ -1,5 +1,6 @@
 import type { Source } from "../../app/contract/linkViews.ts";
 import { AppError } from "../../app/contract/result.ts";
+import type { DumpReading } from "../../app/round/dump/DumpReading.ts";
 import { learnDump } from "../../app/round/dump/learnDump.ts";
 import { readDump } from "../../app/round/dump/readDump.ts";
 import type { ByteSource } from "../link/ByteSource.ts";
@@ -12,6 +13,8 @@ const SILENCE_MS = 1_500;
 const WAIT_MS = 20_000;
 const LONGEST_MS = 120_000;
 const MOST_BYTES = 2_000_000;
+/** A gauge that goes on with live readings is never silent: it is looked at so often whether all that it announced has come. */
+const LOOK_MS = 1_000;
 /** Asked again so often when lines were lost on the way. */
 const TRIES = 3;
 
@@ -26,8 +29,7 @@ export async function fetchMemory(source: Source, request: string | undefined, d
   let most = -1;
   for (let attempt = 0; attempt < (request === undefined ? 1 : TRIES); attempt += 1) {
     const text = await listen(source, request, deps);
-    const { format } = learnDump(text);
-    const reading = format === undefined ? undefined : readDump(text, format);
+    const reading = readingOf(text);
     const count = reading?.records.length ?? 0;
     if (count > most) [best, most] = [text, count];
     if (reading !== undefined && !reading.incomplete) return text;
@@ -41,6 +43,11 @@ export async function fetchMemory(source: Source, request: string | undefined, d
   return best;
 }
 
+function readingOf(text: string): DumpReading | undefined {
+  const { format } = learnDump(text);
+  return format === undefined ? undefined : readDump(text, format);
+}
+
 async function listen(source: Source, request: string | undefined, { clock, makeSource }: FetchDeps): Promise<string> {
   const port = makeSource(source);
   const parts: string[] = [];
@@ -51,6 +58,14 @@ async function listen(source: Source, request: string | undefined, { clock, make
   });
   let timer = clock.after(WAIT_MS, stop);
   const longest = clock.after(LONGEST_MS, stop);
+  let seen = 0;
+  const look = () => {
+    const reading = length > seen ? readingOf(parts.join("")) : undefined;
+    seen = length;
+    if (reading?.announced !== undefined && !reading.incomplete) stop();
+    looking = clock.after(LOOK_MS, look);
+  };
+  let looking = clock.after(LOOK_MS, look);
   try {
     await port.open({
       onBytes(chunk) {
@@ -67,6 +82,7 @@ async function listen(source: Source, request: string | undefined, { clock, make
   } finally {
     timer();
     longest();
+    looking();
     await port.close();
   }
   return parts.join("");

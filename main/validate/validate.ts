@@ -4,6 +4,7 @@ import type { Validation, ValidationCase } from "../../app/contract/reportViews.
 import { programRoot } from "../programRoot.ts";
 import { programVersion } from "../programVersion.ts";
 import { conformity, decisionRules, gum, units } from "./cases/judging.ts";
+import { iso376, spikes, stepResponse } from "./cases/measuring.ts";
 import { fitTo, inverse, loadCell, outliers, probability, runs, univariate } from "./cases/numerics.ts";
 import { air, canonical, checksums, degreeFactors, gravity, hashes, signatures } from "./cases/records.ts";
 import { cusum, ewma, individuals, steps, tolerance, trends } from "./cases/trends.ts";
@@ -29,6 +30,7 @@ const runners: Readonly<Record<string, (read: (id: string) => Published) => Runn
   "force-units": () => units,
   "gum-annex-examples": () => gum,
   "inverse-prediction": () => inverse,
+  "iso376-classes": () => iso376,
   "jcgm106-conformity": () => conformity,
   "local-gravity": () => gravity,
   "nist-cusum": () => cusum,
@@ -41,9 +43,11 @@ const runners: Readonly<Record<string, (read: (id: string) => Published) => Runn
   "nist-strd-wampler1": () => fitTo(5, 1e-12),
   "nist-strd-wampler4": () => fitTo(5, 1e-12),
   "outlier-tests": () => outliers,
+  "peak-detection": () => spikes,
   "probability-functions": () => probability,
   "rfc8032-ed25519": () => signatures,
   "rfc8785-canonical-json": () => canonical,
+  "step-response-overshoot": () => stepResponse,
   "tolerance-prediction-limits": () => tolerance,
   "trend-tests": () => trends,
 };
@@ -84,15 +88,23 @@ export function notRun(folder = join(programRoot, "test", "published")): string[
 
 function casesOf(id: string, read: (id: string) => Published): ValidationCase[] {
   try {
-    const trials = runners[id]!(read)(read(id));
+    const data = read(id);
+    const trials = runners[id]!(read)(data);
     if (trials.length === 0) throw new Error("there is no case in it");
-    return trials.map((trial, i) => toCase(`${id}/${i + 1}`, trial));
+    return trials.map((trial, i) => toCase(`${id}/${i + 1}`, { ...trial, source: withOrigin(trial, data) }));
   } catch (cause) {
     const got = cause instanceof Error ? cause.message : String(cause);
     return [
       { id: `${id}/1`, what: "the file as a whole", source: id, expected: "readable", got, within: "", pass: false },
     ];
   }
+}
+
+/** The source with what the file says of how its values were come by: found in print, recomputed, or from memory. */
+function withOrigin({ name, source }: Trial, data: Published): string {
+  const own = (data.cases ?? []).find((one: Published) => one.name !== undefined && name.startsWith(one.name));
+  const provenance: unknown = own?.provenance ?? data.provenance;
+  return typeof provenance === "string" ? `${source}; ${provenance}` : source;
 }
 
 function toCase(id: string, trial: Trial): ValidationCase {

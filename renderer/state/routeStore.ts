@@ -12,7 +12,10 @@ export type Route =
   | { readonly place: "setup" };
 
 export function parseRoute(hash: string): Route {
-  const [place, id, part, checkId] = hash.replace(/^#\/?/, "").split("/");
+  const [place, id, part, checkId] = hash
+    .replace(/^#\/?/, "")
+    .replace(/\?.*$/, "") // filters of a list
+    .split("/");
   if (place === "spindles" && id !== undefined && id !== "") {
     return { place: "spindle", spindleId: id, checkId: part === "checks" ? checkId : undefined };
   }

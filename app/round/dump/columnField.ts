@@ -32,6 +32,7 @@ export function columnField(cells: readonly string[], head: string | undefined):
   if (whole && said !== undefined && said !== "force") return said === "number" ? "number" : "location";
   if (whole && said === undefined && counts(filled)) return "number";
   if (whole && said === undefined && filled.every((c) => c.length <= 3)) return "location";
+  if (most((c) => /^(L|LOC|P|PL|M)\d{1,4}$/i.test(c))) return "location";
   if (most((c) => isForce(c) || isOverloadWord(c))) return "force";
   if (most((c) => meaningOf(c) === "held" || meaningOf(c) === "live" || /^[MPLA]$/.test(c))) return "kind";
   return said === "location" || said === "kind"
@@ -50,9 +51,12 @@ function isForce(cell: string): boolean {
   );
 }
 
-/** Rises or falls by one from record to record. */
+/** Rises or falls from record to record, mostly by one; lines may have been lost. */
 function counts(cells: readonly string[]): boolean {
   if (cells.length < 2) return cells[0] === "1" || cells[0] === "001";
   const steps = cells.slice(1).map((cell, i) => Number(cell) - Number(cells[i]!));
-  return steps.filter((s) => Math.abs(s) === 1 && s === steps[0]).length >= 0.8 * steps.length;
+  const sign = Math.sign(steps[0]!);
+  return sign !== 0 && steps.filter((s) => s * sign > 0 && Math.abs(s) <= MOST_LOST).length >= 0.8 * steps.length;
 }
+
+const MOST_LOST = 20;

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
-import { go, hrefOf } from "../../state/routeStore.ts";
+import { go } from "../../state/routeStore.ts";
 import { Button } from "../../ui/Button.tsx";
 import { Problem } from "../../ui/feedback/Problem.tsx";
 import { VerdictMark } from "../../ui/verdict/VerdictMark.tsx";
@@ -9,8 +9,10 @@ import { errorWords } from "../../words/errorWords.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { changeSeries } from "../measure/acts.ts";
+import { ReportAct } from "../records/ReportAct.tsx";
 import { useReport } from "../shell/useReport.ts";
 import { SpindleForm } from "../spindleForm/SpindleForm.tsx";
+import { lastList } from "../spindles/filterAddress.ts";
 import { CheckTable } from "./CheckTable.tsx";
 import { Hints } from "./Hints.tsx";
 import { LimitsList } from "./LimitsList.tsx";
@@ -40,7 +42,7 @@ export function SpindleScreen({ spindleId }: { readonly spindleId: string }) {
     close();
     again();
   };
-  const back = <a href={hrefOf({ place: "spindles" })}>{`← ${words.all}`}</a>;
+  const back = <a href={lastList()}>{`← ${words.all}`}</a>;
   if (failed !== undefined) return <Problem act={back}>{errorWords(failed, speech)}</Problem>;
   if (page === undefined) return <p role="status">{common.loading}</p>;
 
@@ -68,6 +70,7 @@ export function SpindleScreen({ spindleId }: { readonly spindleId: string }) {
           </Button>
           <Button onClick={() => setOpen("service")}>{words.noteService}</Button>
           <Button onClick={() => setOpen("edit")}>{words.edit}</Button>
+          <ReportAct of={{ what: "spindle", spindleId }} />
         </div>
       </header>
       {row.stopped && <StopNotice page={page} onRelease={() => setOpen("release")} />}

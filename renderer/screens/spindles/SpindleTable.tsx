@@ -1,13 +1,16 @@
 import { useMemo } from "react";
 import type { FleetView, SpindleRow } from "../../../app/contract/recordViews.ts";
+import type { LikeComparison } from "../../../app/trend/compareLike.ts";
 import type { FleetPlace } from "../../../app/trend/rankFleet.ts";
 import { hrefOf } from "../../state/routeStore.ts";
 import { useWindowed } from "../../ui/useWindowed.ts";
 import { VerdictWord } from "../../ui/verdict/VerdictWord.tsx";
+import { likeWords } from "../../words/records/likeWords.ts";
 import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { whyWords } from "../../words/records/whyWords.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { useToolNames } from "../spindle/useToolNames.ts";
 import { Spark } from "./Spark.tsx";
 import { spindlesTexts } from "./texts.ts";
 import { WhenBar } from "./WhenBar.tsx";
@@ -27,6 +30,7 @@ export function SpindleTable({
 }) {
   const words = useWords(spindlesTexts);
   const places = useMemo(() => new Map(fleet?.rows.map((row) => [row.spindleId, row])), [fleet]);
+  const alike = useMemo(() => new Map(fleet?.like.map((like) => [like.spindleId, like])), [fleet]);
   const { body, from, to, above, below } = useWindowed(rows.length);
   return (
     <div className="sheet tall">
@@ -50,6 +54,8 @@ export function SpindleTable({
               key={row.spindle.spindleId}
               row={row}
               place={places.get(row.spindle.spindleId)}
+              like={alike.get(row.spindle.spindleId)}
+              moves={fleet?.commonMode.filter((move) => move.spindleIds.includes(row.spindle.spindleId)) ?? []}
               worksUnit={worksUnit}
               index={from + i + 2}
             />
@@ -64,18 +70,25 @@ export function SpindleTable({
 function Line({
   row,
   place,
+  like,
+  moves,
   worksUnit,
   index,
 }: {
   readonly row: SpindleRow;
   readonly place: FleetPlace | undefined;
+  readonly like: LikeComparison | undefined;
+  /** What this spindle moved along with. */
+  readonly moves: FleetView["commonMode"];
   readonly worksUnit: string;
   readonly index: number;
 }) {
   const speech = useSpeech();
   const words = useWords(spindlesTexts);
   const verdictWords = useWords(verdictTexts);
+  const tools = useToolNames();
   const { spindle, last, verdict } = row;
+  const standsOut = likeWords(like, speech);
   const unit = forceUnitOf(spindle.unitShown ?? worksUnit);
   return (
     <tr aria-rowindex={index}>
@@ -106,6 +119,12 @@ function Line({
       </td>
       <td className="why-cell">
         {whyWords(row, speech, unit)}
+        {moves.map((move) => (
+          <small key={move.id} className="moved">
+            {words.movedWith(tools[move.by](move.id) ?? "?")}
+          </small>
+        ))}
+        {standsOut !== undefined && <small>{standsOut}</small>}
         {place?.risk !== undefined && place.risk >= WORTH_SAYING && (
           <small>{words.risk(speech.percent(place.risk))}</small>
         )}

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "csv-parse/sync";
 import { describe, expect, it } from "vitest";
+import { exportArchive } from "../../../main/archive/exportArchive.ts";
 import { importArchive } from "../../../main/archive/importArchive.ts";
 import { chainReports } from "../../../main/store/ledger/LedgerReport.ts";
 import { verifyFile } from "../../../main/store/ledger/verifyFile.ts";
@@ -83,6 +84,35 @@ describe("an archive of all records", () => {
     const all = Object.values(membersOf(file)).join("\n");
     expect(all).not.toMatch(/Ilse|Brandt|scrypt/);
     expect(all).toContain(idOf(4));
+  });
+
+  it("can be stopped on the way in, and then nothing stands", async () => {
+    const file = join(tempFolder(), "all.zip");
+    await exported(filled(70), file);
+    const other = storeInTemp({ machine: "another" });
+    const stopping = {
+      progress: () => {},
+      goOn: () => {
+        throw new Error("stopped");
+      },
+    };
+    expect(() => importArchive(other, file, stopping)).toThrow("stopped");
+    expect(other.lastPlace()).toBe(0);
+    expect(importArchive(other, file, quietWatch).added).toBeGreaterThan(70);
+  });
+
+  it("can be stopped on the way out, and then no file is left", async () => {
+    const folder = tempFolder();
+    const { db, demo } = filled(70);
+    const watch = {
+      progress: () => {},
+      goOn: () => {
+        throw new Error("stopped");
+      },
+    };
+    const options = { file: join(folder, "all.zip"), waveforms: true, program: "0.1.0", demo, nowMs: 0, watch };
+    await expect(exportArchive(db, options)).rejects.toThrow("stopped");
+    expect(readdirSync(folder)).toEqual([]);
   });
 
   it("writes over nothing and leaves nothing behind when it is stopped", async () => {

@@ -173,6 +173,18 @@ describe("a list for the register", () => {
     expect(told(adapters("name,taper,serial\nA,HSK-A63,17\nB,HSK-A63,17\n"))).toEqual([[3, "serial", "twinInFile"]]);
   });
 
+  it("names every problem of a row, each once", () => {
+    const list = read("Name;Kegel;Faktor;Fällig\n;HSK-A63;0;03/04/2027\n", { what: "adapters" });
+    expect(told(list).sort()).toEqual([
+      [2, "Faktor", "range"],
+      [2, "Fällig", "noDate"],
+      [2, "Name", "needed"],
+    ]);
+    expect(told(read("name,capacity_kN\nDose 1,strong\n", { what: "gauges" }))).toEqual([
+      [2, "capacity_kN", "noForce"],
+    ]);
+  });
+
   it("reads gauges with capacity and resolution", () => {
     const list = read("Messgerät;Seriennr.;Nennlast kN;Auflösung N\nDose 1;44;30;10\n", { what: "gauges" });
     expect(list.bodies).toEqual([

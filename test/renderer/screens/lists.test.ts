@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { matchLabel } from "../../../renderer/screens/measure/matchLabel.ts";
+import { addressOf, filterOf } from "../../../renderer/screens/spindles/filterAddress.ts";
 import { filterRows, noFilter } from "../../../renderer/screens/spindles/filterRows.ts";
 import { rankRows } from "../../../renderer/screens/spindles/rankRows.ts";
 import { hrefOf, parseRoute } from "../../../renderer/state/routeStore.ts";
 import { searchChoices } from "../../../renderer/ui/searchChoices.ts";
+import { likeWords } from "../../../renderer/words/records/likeWords.ts";
+import { createSpeech } from "../../../renderer/words/Speech.ts";
 import { fakeFleet } from "../../support/fake/fakePages.ts";
 import { createFakeCore } from "../../support/fakeCore.ts";
 
@@ -58,6 +61,45 @@ describe("rankRows and filterRows", () => {
   it("narrow by text, taper and verdict together", () => {
     expect(names(filterRows(state.spindles, { ...noFilter, text: "hall a", taper: "HSK-A63" }))).toEqual(["Lathe 4"]);
     expect(names(filterRows(state.spindles, { ...noFilter, verdict: "never" }))).toEqual(["Mill 12"]);
+  });
+});
+
+describe("the address of a filtered list", () => {
+  it("gives the filter back, whatever was typed", () => {
+    const filter = {
+      text: "a&b=ü 1?",
+      area: "Hall A",
+      taper: "HSK-A63",
+      verdict: "cannotTell",
+      withRetired: true,
+    } as const;
+    expect(filterOf(addressOf(filter))).toEqual(filter);
+    expect(parseRoute(addressOf(filter))).toEqual({ place: "spindles" });
+    expect(addressOf(noFilter)).toBe("#/spindles");
+  });
+  it("takes no verdict that there is not", () => {
+    expect(filterOf("#/spindles?verdict=fine&text=mill")).toEqual({ ...noFilter, text: "mill" });
+  });
+});
+
+describe("likeWords", () => {
+  const like = {
+    spindleId: "a",
+    group: "g",
+    n: 6,
+    level: 0.82,
+    perYear: -0.01,
+    medianLevel: 0.97,
+    levelZ: -6,
+    medianPerYear: -0.01,
+    perYearZ: 0,
+    standsOut: true,
+  };
+  const speech = createSpeech("en", "en-GB");
+  it("say how a spindle stands out, by level or by speed, and nothing where it does not", () => {
+    expect(likeWords(like, speech)).toBe("lower than its like: 82\u00a0% of nominal, 97\u00a0% is usual among these 6");
+    expect(likeWords({ ...like, levelZ: 0, perYear: -0.08, perYearZ: -5 }, speech)).toMatch(/^changes by −8\.0/);
+    expect(likeWords({ ...like, standsOut: false }, speech)).toBeUndefined();
   });
 });
 

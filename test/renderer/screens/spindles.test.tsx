@@ -34,6 +34,55 @@ describe("the list of spindles", () => {
     expect(screen.getByText("1 of 10")).toBeTruthy();
   });
 
+  it("keeps its filters in the address, and takes them from there", async () => {
+    const page = await openPage("#/spindles?verdict=never");
+    expect(screen.getAllByRole("row")).toHaveLength(2);
+    fireEvent.change(screen.getByLabelText("verdict"), { target: { value: "" } });
+    fireEvent.change(screen.getByLabelText("Area"), { target: { value: "hall A" } });
+    expect(location.hash).toBe("#/spindles?area=hall+A");
+    await goTo("#/spindles?text=lathe");
+    expect(screen.getAllByRole("row")).toHaveLength(2);
+    await goTo(`#/spindles/${idOf(page, "Lathe 4")}`);
+    expect(screen.getByText("← All spindles").getAttribute("href")).toBe("#/spindles?text=lathe");
+  });
+
+  it("names a gauge gone off before any spindle, says what to do, and marks the spindles that moved", async () => {
+    const page = await openPage("#/measure");
+    const handlers = page.fake.handlers as { "spindles.fleet": () => unknown };
+    const spindleIds = ["Mill 1", "Mill 3", "Lathe 4"].map((name) => idOf(page, name));
+    const gaugeId = page.fake.state.gauges[0]!.gauge.gaugeId;
+    const fleet = handlers["spindles.fleet"]() as object;
+    handlers["spindles.fleet"] = () => ({
+      ...fleet,
+      commonMode: [
+        {
+          by: "gauge",
+          id: gaugeId,
+          or: [],
+          sinceMs: Date.UTC(2026, 8, 1),
+          spindles: 4,
+          spindleIds,
+          shift: -0.031,
+          p: 1e-4,
+        },
+      ],
+    });
+    await goTo("#/spindles");
+    const notice = screen.getByRole("region", { name: `Look at ${page.fake.state.gauges[0]!.gauge.name} first.` });
+    expect(plain(notice)).toMatch(/3 of the 4 spindles .* fell together, by about 3\.1 %.*Prove this gauge/);
+    const marked = screen.getAllByRole("row").filter((row) => /moved along with others/.test(plain(row)));
+    expect(marked).toHaveLength(3);
+    expect(screen.getByText("Grinder 5 first.")).toBeTruthy();
+    expect(await faults()).toEqual([]);
+  });
+
+  it("names the risk at the next round from five in a hundred on", async () => {
+    await openPage("#/spindles");
+    const said = screen.getAllByText(/below minimum by the next round/).map((element) => plain(element));
+    expect(said.length).toBeGreaterThan(0);
+    for (const text of said) expect(Number(/(\d+) %/.exec(text)![1])).toBeGreaterThanOrEqual(5);
+  });
+
   it("makes only the lines in sight of a list of thousands", async () => {
     const page = await openPage("#/measure");
     const many = Array.from({ length: 5_000 }, (_, i) => ({

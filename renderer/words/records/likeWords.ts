@@ -1,0 +1,30 @@
+import type { LikeComparison } from "../../../app/trend/compareLike.ts";
+import { inBoth } from "../inBoth.ts";
+import type { Speech } from "../Speech.ts";
+
+const likeTexts = inBoth({
+  lower: [
+    (own: string, usual: string, n: number) =>
+      `lower than its like: ${own} of nominal, ${usual} is usual among these ${n}`,
+    (own: string, usual: string, n: number) =>
+      `niedriger als ihresgleichen: ${own} der Sollkraft, üblich sind ${usual} bei diesen ${n}`,
+  ],
+  faster: [
+    (own: string, usual: string, n: number) =>
+      `changes by ${own} of nominal a year, ${usual} is usual among these ${n} of its kind`,
+    (own: string, usual: string, n: number) =>
+      `ändert sich um ${own} der Sollkraft im Jahr, üblich sind ${usual} bei diesen ${n} ihrer Art`,
+  ],
+});
+
+/** How a spindle stands out from those of its kind, without capital and full stop; undefined where it does not. */
+export function likeWords(like: LikeComparison | undefined, speech: Speech): string | undefined {
+  if (like === undefined || !like.standsOut) return undefined;
+  const words = likeTexts[speech.language];
+  const share = (value: number) => speech.percent(value, 1);
+  const { levelZ, perYearZ, perYear, medianPerYear } = like;
+  const byLevel = (levelZ ?? 0) <= (perYearZ ?? 0);
+  return byLevel || perYear === undefined || medianPerYear === undefined
+    ? words.lower(speech.percent(like.level), speech.percent(like.medianLevel), like.n)
+    : words.faster(share(perYear), share(medianPerYear), like.n);
+}
