@@ -27,9 +27,13 @@ export async function archiveBench(): Promise<BenchRow[]> {
     const wavedIn = await run("import", at("waved-again.sqlite"), at("waved.zip"));
     const size = `archive of ${(statSync(at("big.zip")).size / 1e6).toFixed(0)} MB`;
     return [
-      seconds("export of 100,000 checks", out.tookS, size),
+      seconds("export of 100,000 checks", out.tookS, `${size}; ${processor(out)}`),
       memory("export: memory with 100,000 checks above that with 5,000", out, smallOut),
-      seconds("import of 100,000 checks", into.tookS, "every entry and reading checked, all in one transaction"),
+      seconds(
+        "import of 100,000 checks",
+        into.tookS,
+        `every entry checked, all in one transaction; ${processor(into)}`,
+      ),
       memory("import: memory with 100,000 checks above that with 5,000", into, smallIn),
       seconds(
         "export of 100,000 checks with 400,000 cycles of 700 readings",
@@ -65,6 +69,8 @@ function run(act: "export" | "import", path: string, file: string): Promise<Arch
     child.on("exit", (code) => fail(new Error(`${act} ended with ${code}`))); // no-op when it has answered
   });
 }
+
+const processor = (run: ArchiveRun) => `${run.processorS.toFixed(0)} s of processor time, all threads`;
 
 const seconds = (name: string, measured: number, note: string): BenchRow => ({
   name,

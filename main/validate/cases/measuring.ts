@@ -58,7 +58,7 @@ export const spikes: Runner = ({ hampel: { cases, definition } }) =>
   cases.map(
     ({ name, values, replaced }: Published): Trial => ({
       name: `spikes in ${name}`,
-      source: sourceLine(source),
+      source: `outlier filter by running medians, from its documentation: ${definition}`,
       expected: JSON.stringify(replaced),
       got: JSON.stringify(findSpikes(Float64Array.from(values), 0, values.length, 0.02, 0)),
     }),

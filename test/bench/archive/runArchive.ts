@@ -3,7 +3,7 @@ import { importArchive } from "../../../main/archive/importArchive.ts";
 import { openReader, openStore } from "../../../main/store/open.ts";
 
 /** What one act took. */
-export type ArchiveRun = { readonly tookS: number; readonly peakBytes: number };
+export type ArchiveRun = { readonly tookS: number; readonly processorS: number; readonly peakBytes: number };
 
 const [act, path, file] = process.argv.slice(2) as [string, string, string];
 const watch = { progress: () => {}, goOn: () => {} };
@@ -18,4 +18,9 @@ if (act === "export") {
   store.close();
 }
 const tookS = (performance.now() - startedAt) / 1000;
-process.send?.({ tookS, peakBytes: process.resourceUsage().maxRSS * 1024 } satisfies ArchiveRun);
+const { user, system } = process.cpuUsage();
+process.send?.({
+  tookS,
+  processorS: (user + system) / 1e6,
+  peakBytes: process.resourceUsage().maxRSS * 1024,
+} satisfies ArchiveRun);
