@@ -48,10 +48,10 @@ describe("the list of spindles", () => {
 
   it("names a gauge gone off before any spindle, says what to do, and marks the spindles that moved", async () => {
     const page = await openPage("#/measure");
-    const handlers = page.fake.handlers as { "spindles.fleet": () => unknown };
+    const handlers: Record<string, unknown> = page.fake.handlers;
     const spindleIds = ["Mill 1", "Mill 3", "Lathe 4"].map((name) => idOf(page, name));
     const gaugeId = page.fake.state.gauges[0]!.gauge.gaugeId;
-    const fleet = handlers["spindles.fleet"]() as object;
+    const fleet = await page.fake.handlers["spindles.fleet"]({});
     handlers["spindles.fleet"] = () => ({
       ...fleet,
       commonMode: [
