@@ -1,6 +1,8 @@
-/** Slanting lines over a rectangle: what lies there is neither one side nor the other. For canvas. */
+import type { Pen } from "./Pen.ts";
+
+/** Slanting lines over a rectangle: what lies there is neither one side nor the other. */
 export function hatch(
-  c: CanvasRenderingContext2D,
+  c: Pen,
   box: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number },
   colour: string,
 ): void {

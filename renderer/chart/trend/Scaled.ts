@@ -1,9 +1,10 @@
 import { CHART_FONT } from "../colours.ts";
+import type { Pen } from "../Pen.ts";
 import type { TrendView } from "./TrendView.ts";
 
 /** A view with the places of its values on the canvas. */
 export type Scaled = {
-  readonly c: CanvasRenderingContext2D;
+  readonly c: Pen;
   readonly view: TrendView;
   readonly left: number;
   readonly right: number;
@@ -13,7 +14,7 @@ export type Scaled = {
   readonly y: (forceN: number) => number;
 };
 
-export function line(c: CanvasRenderingContext2D, x1: number, y1: number, x2: number, y2: number): void {
+export function line(c: Pen, x1: number, y1: number, x2: number, y2: number): void {
   c.beginPath();
   c.moveTo(x1, y1);
   c.lineTo(x2, y2);

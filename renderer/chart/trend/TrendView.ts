@@ -1,6 +1,7 @@
 import type { GuardZone } from "../../../app/verdict/guardZones.ts";
 import type { Limits, Verdict } from "../../../app/verdict/Judgement.ts";
 import type { Colours } from "../colours.ts";
+import type { Stretch } from "./zoom.ts";
 
 export type TrendMark = {
   readonly checkId: string;
@@ -26,7 +27,7 @@ export type TrendLine = {
   readonly lastX: number;
 };
 
-export type TrendEvent = { readonly x: number; readonly label: string; readonly kind: "service" | "step" };
+export type TrendEvent = { readonly x: number; readonly label: string; readonly kind: "service" | "step" | "tool" };
 
 /** Everything the trend chart draws; forces in newtons, x as the axis says. Ready made: the chart draws and does not compute. */
 export type TrendView = {
@@ -40,6 +41,8 @@ export type TrendView = {
   readonly todayX: number | undefined;
   /** When the warning limit (else the minimum) is reached. */
   readonly reach: { readonly low: number; readonly high: number | undefined; readonly label: string } | undefined;
+  /** From first check to the end of what is foretold; `minX` to `maxX` is what is shown of it. */
+  readonly whole: Stretch;
   readonly minX: number;
   readonly maxX: number;
   readonly minN: number;

@@ -8,6 +8,8 @@ Chart.register(ScatterController, PointElement, LinearScale);
 export type TrendChart = {
   /** Draws another view: the chart is one object for its life, only its data change. */
   readonly show: (view: TrendView) => void;
+  /** x under a place on the canvas, in its own pixels from the left; held inside the axes. */
+  readonly xAt: (left: number) => number;
   readonly destroy: () => void;
 };
 
@@ -98,7 +100,12 @@ export function createTrendChart(
   };
   show(first);
   document.fonts?.ready.then(() => chart.update("none"));
-  return { show, destroy: () => chart.destroy() };
+  const xAt = (left: number) => {
+    const { chartArea, scales } = chart;
+    const inside = Math.min(chartArea.right, Math.max(chartArea.left, left));
+    return scales.x?.getValueForPixel(inside) ?? view.minX;
+  };
+  return { show, xAt, destroy: () => chart.destroy() };
 }
 
 /** The ends of the axis stand at odd values and are left bare. */

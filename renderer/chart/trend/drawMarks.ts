@@ -1,20 +1,11 @@
 import type { Verdict } from "../../../app/verdict/Judgement.ts";
 import { barPath, dotAt, MARK_HEIGHT, MARK_WIDTH, socketPath, taperPath } from "../../ui/verdict/seatMark.ts";
-
-const paths = new Map<string, Path2D>();
-
-function path(d: string): Path2D {
-  let made = paths.get(d);
-  if (made === undefined) {
-    made = new Path2D(d);
-    paths.set(d, made);
-  }
-  return made;
-}
+import type { Pen } from "../Pen.ts";
+import { tracePath } from "../tracePath.ts";
 
 /** The verdict's mark about a point of the chart: the same drawing as on the page, so the depth of seat is read here too. `rim` widens it all round. */
 export function drawMark(
-  c: CanvasRenderingContext2D,
+  c: Pen,
   x: number,
   y: number,
   verdict: Verdict,
@@ -32,15 +23,19 @@ export function drawMark(
   c.lineCap = "round";
   c.lineWidth = (verdict === "cannotTell" ? 2.8 : 2.6) + rim;
   c.setLineDash(verdict === "cannotTell" ? [0.1, 4.2] : []);
-  c.stroke(path(socketPath));
+  tracePath(c, socketPath);
+  c.stroke();
   c.setLineDash([]);
   const taper = taperPath(verdict);
-  if (taper !== undefined && verdict !== "stop") c.fill(path(taper));
-  if (taper !== undefined && rim > 0) c.stroke(path(taper));
-  if (taper !== undefined && verdict === "stop") c.stroke(path(taper));
+  if (taper !== undefined) {
+    tracePath(c, taper);
+    if (verdict !== "stop") c.fill();
+    if (verdict === "stop" || rim > 0) c.stroke();
+  }
   if (verdict === "stop") {
     c.lineWidth = 3.6 + rim;
-    c.stroke(path(barPath));
+    tracePath(c, barPath);
+    c.stroke();
   }
   if (verdict === "cannotTell") {
     c.beginPath();

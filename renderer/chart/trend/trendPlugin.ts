@@ -1,6 +1,5 @@
 import type { Chart, Plugin } from "chart.js";
-import { band, course, drawPoint, reach } from "./drawCourse.ts";
-import { bands, baseline, events, levelWords, today } from "./drawFrame.ts";
+import { paintBehind, paintFront } from "./paintTrend.ts";
 import type { Scaled } from "./Scaled.ts";
 import type { TrendView } from "./TrendView.ts";
 
@@ -8,25 +7,8 @@ import type { TrendView } from "./TrendView.ts";
 export function trendPlugin(view: () => TrendView): Plugin<"scatter"> {
   return {
     id: "trend",
-    beforeDatasetsDraw: (chart) => {
-      const s = scaled(chart, view());
-      clipped(s, () => {
-        bands(s);
-        for (const line of s.view.lines) band(s, line);
-        baseline(s);
-      });
-      events(s);
-      today(s);
-    },
-    afterDatasetsDraw: (chart) => {
-      const s = scaled(chart, view());
-      clipped(s, () => {
-        for (const line of s.view.lines) course(s, line);
-        for (const [i, mark] of s.view.marks.entries()) drawPoint(s, mark, i === s.view.picked);
-      });
-      levelWords(s);
-      reach(s);
-    },
+    beforeDatasetsDraw: (chart) => paintBehind(scaled(chart, view())),
+    afterDatasetsDraw: (chart) => paintFront(scaled(chart, view())),
   };
 }
 
@@ -44,13 +26,4 @@ function scaled(chart: Chart<"scatter">, view: TrendView): Scaled {
     x: (value) => x.getPixelForValue(value),
     y: (forceN) => y.getPixelForValue(forceN / view.unitN),
   };
-}
-
-function clipped({ c, left, right, top, bottom }: Scaled, draw: () => void): void {
-  c.save();
-  c.beginPath();
-  c.rect(left, top, right - left + 8, bottom - top);
-  c.clip();
-  draw();
-  c.restore();
 }

@@ -14,9 +14,13 @@ import { useReport } from "../shell/useReport.ts";
 import { SpindleForm } from "../spindleForm/SpindleForm.tsx";
 import { lastList } from "../spindles/filterAddress.ts";
 import { CheckTable } from "./CheckTable.tsx";
+import { ControlPanel } from "./control/ControlPanel.tsx";
 import { Hints } from "./Hints.tsx";
+import { LikeSection } from "./LikeSection.tsx";
 import { LimitsList } from "./LimitsList.tsx";
 import { ReleaseStop } from "./ReleaseStop.tsx";
+import { ScatterSection } from "./ScatterSection.tsx";
+import { ServiceEffects } from "./ServiceEffects.tsx";
 import { ServiceForm } from "./ServiceForm.tsx";
 import { SpindleSentence } from "./SpindleSentence.tsx";
 import { StopNotice } from "./StopNotice.tsx";
@@ -78,9 +82,13 @@ export function SpindleScreen({ spindleId }: { readonly spindleId: string }) {
         <TrendPanel page={page} unit={unit} />
         <aside className="sheet">
           {page.trend.points.length > 0 && <Hints page={page} />}
+          <ServiceEffects page={page} unit={unit} />
+          <ScatterSection page={page} />
+          <LikeSection row={row} unit={unit} />
           <LimitsList row={row} unit={unit} />
         </aside>
       </div>
+      <ControlPanel page={page} unit={unit} />
       <CheckTable page={page} unit={unit} />
 
       {open === "service" && <ServiceForm spindleId={spindleId} onDone={done} onClose={close} />}

@@ -1,3 +1,4 @@
+import { useCallback } from "react";
 import { useList } from "../../state/useList.ts";
 
 type NameOf = (id: string | null | undefined) => string | undefined;
@@ -8,8 +9,8 @@ export function useToolNames(): { readonly gauge: NameOf; readonly adapter: Name
   const adapters = useList("adapters").rows;
   const operators = useList("operators").rows;
   return {
-    gauge: (id) => gauges?.find((row) => row.gauge.gaugeId === id)?.gauge.name,
-    adapter: (id) => adapters?.find((row) => row.adapter.adapterId === id)?.adapter.name,
-    operator: (id) => operators?.find((row) => row.operatorId === id)?.name,
+    gauge: useCallback((id) => gauges?.find((row) => row.gauge.gaugeId === id)?.gauge.name, [gauges]),
+    adapter: useCallback((id) => adapters?.find((row) => row.adapter.adapterId === id)?.adapter.name, [adapters]),
+    operator: useCallback((id) => operators?.find((row) => row.operatorId === id)?.name, [operators]),
   };
 }

@@ -1,23 +1,22 @@
 import type { SpindlePage } from "../../../../app/contract/recordViews.ts";
 import { type ForceUnit, fromNewtons } from "../../../../app/quantity/forceUnits.ts";
-import { serviceTexts } from "../../../words/records/recordTexts.ts";
 import { unitText } from "../../../words/Speech.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { trendTexts } from "./trendTexts.ts";
 
 const YEAR_DAYS = 365.25;
+const MANY_CHANGES = 10_000;
 
-/** The trend's figures for who wants them: each stretch with slope, interval and test, and what each service did. */
+/** The trend's figures for who wants them: each stretch with slope, interval and test, each step with size and interval. */
 export function SegmentTable({ page, unit }: { readonly page: SpindlePage; readonly unit: ForceUnit }) {
   const speech = useSpeech();
   const words = useWords(trendTexts);
-  const services = useWords(serviceTexts);
   const { trend } = page;
-  if (trend.axis.kind !== "date") return null;
-  const { originMs } = trend.axis;
-  const day = (x: number) => speech.date(originMs + x * 86_400_000);
-  const yearly = (perDay: number | undefined | null) =>
-    perDay === undefined || perDay === null ? words.noEnd : speech.number(fromNewtons(perDay * YEAR_DAYS, unit), 2);
+  const { axis } = trend;
+  const place = (x: number) => (axis.kind === "date" ? speech.date(axis.originMs + x * 86_400_000) : speech.number(x));
+  const per = axis.kind === "date" ? YEAR_DAYS : MANY_CHANGES;
+  const slope = (perX: number | undefined | null) =>
+    perX === undefined || perX === null ? words.noEnd : speech.number(fromNewtons(perX * per, unit), 2);
   const started = { first: words.startFirst, service: words.startService, step: words.startStep };
   const odds = (p: number | undefined) =>
     p === undefined ? words.cannotTell : p < 0.001 ? `< ${speech.number(0.001, 3)}` : speech.number(p, 3);
@@ -34,7 +33,7 @@ export function SegmentTable({ page, unit }: { readonly page: SpindlePage; reado
                 {words.colN}
               </th>
               <th scope="col" className="num">
-                {words.colSlope(unitText(unit))}
+                {(axis.kind === "date" ? words.colSlope : words.colSlopeCounter)(unitText(unit))}
               </th>
               <th scope="col" className="num">
                 {words.colInterval}
@@ -48,13 +47,13 @@ export function SegmentTable({ page, unit }: { readonly page: SpindlePage; reado
             {trend.segments.map((segment) => (
               <tr key={segment.from}>
                 <td>
-                  {day(segment.firstX)} <small>{started[segment.startedBy]}</small>
+                  {place(segment.firstX)} <small>{started[segment.startedBy]}</small>
                 </td>
-                <td>{day(segment.lastX)}</td>
+                <td>{place(segment.lastX)}</td>
                 <td className="num">{segment.n}</td>
-                <td className="num">{segment.line === undefined ? "–" : yearly(segment.line.slope)}</td>
+                <td className="num">{segment.line === undefined ? "–" : slope(segment.line.slope)}</td>
                 <td className="num">
-                  {segment.line === undefined ? "–" : `${yearly(segment.line.low)} … ${yearly(segment.line.high)}`}
+                  {segment.line === undefined ? "–" : `${slope(segment.line.low)} … ${slope(segment.line.high)}`}
                 </td>
                 <td className="num">{odds(segment.memory.p)}</td>
               </tr>
@@ -62,23 +61,22 @@ export function SegmentTable({ page, unit }: { readonly page: SpindlePage; reado
           </tbody>
         </table>
       </div>
-      {trend.services.length > 0 && (
+      {trend.steps.length > 0 && (
         <>
-          <h3>{words.effect}</h3>
+          <h3>{words.steps}</h3>
           <ul className="hints">
-            {trend.services.map((effect) => {
-              const change = speech.force(Math.abs(effect.changeN), unit);
-              const judged = {
-                rose: words.rose(change),
-                fell: words.fell(change),
-                unchanged: words.unchanged,
-                cannotTell: words.cannotTell,
-              }[effect.judged];
-              const tools = effect.otherGauge || effect.otherAdapter ? ` (${words.otherTools})` : "";
+            {trend.steps.map((step) => {
+              const within =
+                typeof step.lowN === "number" && typeof step.highN === "number"
+                  ? words.stepInterval(speech.force(step.lowN, unit), speech.force(step.highN, unit))
+                  : "";
+              const size = `${speech.force(step.sizeN, unit)} (${speech.percent(step.share, 1)})`;
               return (
-                <li
-                  key={`${effect.atMs}${effect.kind}`}
-                >{`${speech.date(effect.atMs)}, ${services[effect.kind]}: ${judged}${tools}`}</li>
+                <li key={step.firstAfter}>
+                  {`${place(step.x)}: ${size}${within}`}
+                  {step.clear ? "" : words.stepUnclear}
+                  {step.gaugeChanged || step.adapterChanged ? words.stepTool : ""}.
+                </li>
               );
             })}
           </ul>

@@ -1,146 +1,176 @@
-import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from "react";
+import { type KeyboardEvent, useMemo, useState } from "react";
 import type { CheckRow, SpindlePage } from "../../../../app/contract/recordViews.ts";
 import type { ForceUnit } from "../../../../app/quantity/forceUnits.ts";
 import { coloursOf } from "../../../chart/colours.ts";
-import { createTrendChart, type TrendChart } from "../../../chart/trend/createTrendChart.ts";
-import { useCore, useProgram } from "../../../state/CoreContext.ts";
+import { pictureName, savePicture } from "../../../chart/trend/savePicture.ts";
+import { bringInSight, type Stretch, zoomAbout } from "../../../chart/trend/zoom.ts";
+import { useProgram } from "../../../state/CoreContext.ts";
 import { go } from "../../../state/routeStore.ts";
 import { useTheme } from "../../../ui/theme/useTheme.ts";
-import { VerdictWord } from "../../../ui/verdict/VerdictWord.tsx";
+import { unitText } from "../../../words/Speech.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
+import { localToday } from "../localToday.ts";
 import { spindleTexts } from "../texts.ts";
 import { useToolNames } from "../useToolNames.ts";
+import { Picked } from "./Picked.tsx";
 import { SegmentTable } from "./SegmentTable.tsx";
+import { TrendTable } from "./TrendTable.tsx";
+import { type Axis, TrendTools } from "./TrendTools.tsx";
 import { trendTexts } from "./trendTexts.ts";
 import { trendViewOf } from "./trendViewOf.ts";
+import { useAllRows } from "./useAllRows.ts";
+import { useCounterPage } from "./useCounterPage.ts";
+import { useTrendCanvas } from "./useTrendCanvas.ts";
 import { useTrendWords } from "./useTrendWords.ts";
 import "./trend.css";
 
-/** The course of one spindle: marks, robust line, cone, services; each check is reached by pointer and by arrow keys. */
-export function TrendPanel({ page, unit }: { readonly page: SpindlePage; readonly unit: ForceUnit }) {
-  const speech = useSpeech();
+type Props = { readonly page: SpindlePage; readonly unit: ForceUnit };
+
+/** The course of one spindle, by date or by tool changes. */
+export function TrendPanel({ page, unit }: Props) {
+  const words = useWords(spindleTexts);
+  const [axis, setAxis] = useState<Axis>("date");
+  const byCounter = useCounterPage(page, axis === "counter");
+  if (page.trend.points.length === 0) return <p className="sheet note">{words.noChecks}</p>;
+  const shown = axis === "counter" ? (byCounter ?? page) : page;
+  // Another axis is another picture: zoom and what was picked mean nothing there.
+  return <Course key={shown.trend.axis.kind} page={shown} unit={unit} axis={axis} onAxis={setAxis} />;
+}
+
+/** Marks, robust line, cone, services; each check is reached by pointer and by arrow keys. */
+function Course({ page, unit, axis, onAxis }: Props & { readonly axis: Axis; readonly onAxis: (axis: Axis) => void }) {
   const words = useWords(trendTexts);
-  const pageWords = useWords(spindleTexts);
-  const chartWords = useTrendWords();
-  const colours = coloursOf(useTheme());
+  const speech = useSpeech();
   const rows = useAllRows(page);
-  const worksRule = useProgram((state) => state.works?.rule);
   const [picked, setPicked] = useState<number>();
-  const view = useMemo(
-    () => trendViewOf(page, rows, { unit, colours, speech, words: chartWords, nowMs: Date.now(), worksRule }),
-    [page, rows, unit, colours, speech, chartWords, worksRule],
-  );
+  const [stretch, setStretch] = useState<Stretch>();
+  const [isTable, setIsTable] = useState(false);
+  const { view, viewFor } = useTrendView(page, rows, unit, stretch);
   const marks = view?.marks ?? [];
   const open = (mark: number | undefined) => {
     const check = mark === undefined ? undefined : marks[mark];
     if (check !== undefined) go({ place: "spindle", spindleId: page.row.spindle.spindleId, checkId: check.checkId });
   };
-  const canvas = useTrendCanvas(view && { ...view, picked }, (mark, pressed) => {
-    setPicked(mark);
-    if (pressed) open(mark);
+  const { canvas, pointer, chosen } = useTrendCanvas(view && !isTable ? { ...view, picked } : undefined, {
+    pick: (mark, pressed) => {
+      setPicked(mark);
+      if (pressed) open(mark);
+    },
+    stretch: setStretch,
   });
-  if (view === undefined) return <p className="sheet note">{pageWords.noChecks}</p>;
+  if (view === undefined) return <p className="sheet note">{words.noCounter}</p>;
 
+  const now = { from: view.minX, to: view.maxX };
+  const zoom = (factor: number | undefined) => {
+    const at = picked === undefined ? (now.from + now.to) / 2 : marks[picked]!.x;
+    setStretch(factor === undefined ? undefined : zoomAbout(now, at, factor, view.whole));
+  };
+  const walk = (to: number) => {
+    const mark = Math.max(0, Math.min(marks.length - 1, to));
+    setPicked(mark);
+    if (stretch !== undefined) setStretch(bringInSight(stretch, marks[mark]!.x, view.whole));
+  };
+  const acts = new Map<string, () => void>([
+    ["ArrowLeft", () => walk((picked ?? marks.length) - 1)],
+    ["ArrowRight", () => walk((picked ?? -1) + 1)],
+    ["Home", () => walk(0)],
+    ["End", () => walk(marks.length - 1)],
+    ["Enter", () => open(picked)],
+    ["Escape", () => setPicked(undefined)],
+    ["+", () => zoom(0.5)],
+    ["-", () => zoom(2)],
+    ["0", () => zoom(undefined)],
+  ]);
   const keys = (event: KeyboardEvent) => {
-    const to: Record<string, number> = {
-      ArrowLeft: (picked ?? marks.length) - 1,
-      ArrowRight: (picked ?? -1) + 1,
-      Home: 0,
-      End: marks.length - 1,
+    const act = event.ctrlKey || event.metaKey || event.altKey ? undefined : acts.get(event.key);
+    if (act === undefined) return;
+    event.preventDefault();
+    act();
+  };
+  const placeOf = (x: number) =>
+    page.trend.axis.kind === "date"
+      ? speech.date(page.trend.axis.originMs + x * 86_400_000)
+      : words.counts(speech.number(Math.max(0, x)));
+  const [from, to] = [placeOf(now.from), placeOf(now.to)];
+  const save = (kind: "png" | "svg") => {
+    const { name, taper } = page.row.spindle;
+    const inSight = marks.filter(({ x }) => x >= now.from && x <= now.to).length;
+    const texts = {
+      title: taper === "" ? name : `${name} · ${taper}`,
+      about: words.pictureAbout(inSight, from, to),
+      unit: unitText(unit),
     };
-    const next = to[event.key];
-    if (next !== undefined) {
-      event.preventDefault();
-      setPicked(Math.max(0, Math.min(marks.length - 1, next)));
-    } else if (event.key === "Enter") open(picked);
-    else if (event.key === "Escape") setPicked(undefined);
+    // A picture goes on paper: it is drawn on light.
+    savePicture(kind, { ...viewFor("light"), picked: undefined }, texts, pictureName(name, localToday()));
   };
   const row = picked === undefined ? undefined : rows.find((one) => one.checkId === marks[picked]?.checkId);
   return (
-    <section className="sheet trend">
-      <div className="picture">
-        <canvas
-          ref={canvas}
-          tabIndex={0}
-          role="img"
-          aria-label={words.about(marks.length)}
-          onKeyDown={keys}
-          onBlur={() => setPicked(undefined)}
-        />
-      </div>
-      <div className="picked" role="status">
-        {row === undefined ? <small>{words.how}</small> : <Picked row={row} unit={unit} />}
-      </div>
+    <section className="sheet trend" aria-label={words.tools}>
+      <TrendTools
+        axis={axis}
+        onAxis={onAxis}
+        hasCounter={axis === "counter" || page.details.filter(({ counter }) => typeof counter === "number").length > 1}
+        isTable={isTable}
+        onTable={() => setIsTable(!isTable)}
+        isZoomed={stretch !== undefined}
+        onZoom={zoom}
+        onSave={save}
+      />
+      {isTable ? (
+        <TrendTable page={page} view={view} unit={unit} />
+      ) : (
+        <>
+          <div className="picture">
+            <canvas
+              ref={canvas}
+              {...pointer}
+              tabIndex={0}
+              role="img"
+              aria-label={words.about(marks.length, from, to)}
+              onKeyDown={keys}
+              onBlur={() => setPicked(undefined)}
+            />
+            {chosen !== undefined && <span className="chosen" style={chosen} />}
+          </div>
+          <div className="picked" role="status">
+            {row !== undefined ? (
+              <Picked
+                row={row}
+                point={page.trend.points.find((point) => point.checkId === row.checkId)}
+                detail={page.details.find((detail) => detail.checkId === row.checkId)}
+                unit={unit}
+              />
+            ) : (
+              <small>{stretch === undefined ? words.how : words.shownOf(from, to)}</small>
+            )}
+          </div>
+        </>
+      )}
       <SegmentTable page={page} unit={unit} />
     </section>
   );
 }
 
-function Picked({ row, unit }: { readonly row: CheckRow; readonly unit: ForceUnit }) {
+function useTrendView(page: SpindlePage, rows: readonly CheckRow[], unit: ForceUnit, stretch: Stretch | undefined) {
   const speech = useSpeech();
-  const tools = useToolNames();
-  const value = row.valueN === undefined ? "–" : speech.forceWithin(row.valueN, row.expandedN, unit);
-  const change = row.dropFromBaseline === undefined ? undefined : speech.percent(-row.dropFromBaseline, 1);
-  return (
-    <span className="row">
-      <b>{speech.date(row.measuredAtMs)}</b>
-      <span>{value}</span>
-      <VerdictWord verdict={row.verdict} />
-      <small>
-        {[change, tools.gauge(row.gaugeId), tools.adapter(row.adapterId)]
-          .filter((part) => part !== undefined)
-          .join(" · ")}
-      </small>
-    </span>
-  );
-}
-
-const MOST_ROWS = 500;
-
-/** The rows behind the trend's points: those of the page, and earlier ones where the trend reaches farther back. */
-function useAllRows(page: SpindlePage): readonly CheckRow[] {
-  const core = useCore();
-  const [earlier, setEarlier] = useState<readonly CheckRow[]>([]);
-  const { spindleId } = page.row.spindle;
-  const missing = page.moreChecks ? page.checks.at(-1)?.checkId : undefined;
-  useEffect(() => {
-    let gone = false;
-    setEarlier([]);
-    if (missing === undefined) return;
-    core.client.call("checks.list", { spindleId, after: missing, limit: MOST_ROWS }).then((answer) => {
-      if (answer.ok && !gone) setEarlier(answer.value.rows);
-    });
-    return () => {
-      gone = true;
-    };
-  }, [core, spindleId, missing]);
-  return useMemo(() => (earlier.length === 0 ? page.checks : [...page.checks, ...earlier]), [page.checks, earlier]);
-}
-
-type View = Parameters<TrendChart["show"]>[0];
-
-/** One chart for the panel's life; a new view only changes its data. */
-function useTrendCanvas(view: View | undefined, onPick: (mark: number | undefined, pressed: boolean) => void) {
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const chart = useRef<TrendChart>(undefined);
-  const pick = useRef(onPick);
-  useEffect(() => {
-    pick.current = onPick;
-  });
-  useEffect(() => {
-    const element = canvas.current;
-    if (view === undefined || element === null) return;
-    if (chart.current === undefined) {
-      if (element.getContext("2d") === null) return;
-      chart.current = createTrendChart(element, view, (mark, pressed) => pick.current(mark, pressed));
-    } else chart.current.show(view);
-  }, [view]);
-  useEffect(
-    () => () => {
-      chart.current?.destroy();
-      chart.current = undefined;
-    },
-    [],
-  );
-  return canvas;
+  const words = useTrendWords();
+  const theme = useTheme();
+  const { gauge, adapter } = useToolNames();
+  const worksRule = useProgram((state) => state.works?.rule);
+  return useMemo(() => {
+    const toolName = (check: CheckRow | undefined, which: "gauge" | "adapter") =>
+      which === "gauge" ? gauge(check?.gaugeId) : adapter(check?.adapterId);
+    const make = (on: "light" | "dark") =>
+      trendViewOf(page, rows, {
+        unit,
+        colours: coloursOf(on),
+        speech,
+        words,
+        nowMs: Date.now(),
+        worksRule,
+        toolName,
+        stretch,
+      });
+    return { view: make(theme), viewFor: (on: "light" | "dark") => make(on)! }; // asked for only where there is a view
+  }, [page, rows, unit, stretch, speech, words, theme, worksRule, gauge, adapter]);
 }

@@ -1,0 +1,97 @@
+import { niceTicks } from "../../../chart/niceTicks.ts";
+import "./control.css";
+
+export type PlotLine = {
+  /** A level all along, or one figure a check. */
+  readonly at: number | ArrayLike<number>;
+  readonly word: string;
+  readonly kind: "center" | "limit";
+};
+
+const WIDTH = 640;
+const LEFT = 58;
+const RIGHT = 84;
+
+/** A small plot check by check, in their order: values, limits with their words, signals ringed. */
+export function LinePlot({
+  about,
+  values,
+  lines,
+  signals,
+  name,
+  height,
+  fromZero = false,
+  baseline = 0,
+}: {
+  readonly about: string;
+  /** What is not finite has no mark. */
+  readonly values: ArrayLike<number>;
+  readonly lines: readonly PlotLine[];
+  /** Positions from 0. */
+  readonly signals: readonly number[];
+  readonly name: (value: number) => string;
+  readonly height: number;
+  readonly fromZero?: boolean;
+  /** So many of the first checks set the limits: a ground of their own. */
+  readonly baseline?: number;
+}) {
+  const all = [...Array.from(values), ...lines.flatMap(({ at }) => (typeof at === "number" ? [at] : Array.from(at)))];
+  const finite = all.filter(Number.isFinite);
+  const low = fromZero ? 0 : Math.min(...finite);
+  const high = Math.max(...finite);
+  const room = (high - low || Math.abs(high) || 1) * 0.08;
+  const [bottom, top] = [fromZero ? 0 : low - room, high + room];
+  const x = (i: number) => LEFT + ((WIDTH - LEFT - RIGHT) * (i + 0.5)) / values.length;
+  const y = (value: number) => 8 + (height - 16) * (1 - (value - bottom) / (top - bottom));
+  const path = (of: ArrayLike<number>) => {
+    let pen = "M";
+    return Array.from(of, (value, i) => {
+      if (!Number.isFinite(value)) return "";
+      const part = `${pen}${x(i).toFixed(1)} ${y(value).toFixed(1)}`;
+      pen = "L";
+      return part;
+    }).join("");
+  };
+  const ringed = new Set(signals);
+  return (
+    <svg className="line-plot" viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={about}>
+      {baseline > 0 && <rect className="base" x={LEFT} y={4} width={x(baseline - 0.5) - LEFT} height={height - 8} />}
+      {niceTicks(bottom, top, Math.max(2, height / 45)).values.map((value) => (
+        <g key={value}>
+          <line className="tick" x1={LEFT - 5} x2={LEFT} y1={y(value)} y2={y(value)} />
+          <text className="soft" x={LEFT - 8} y={y(value) + 5} textAnchor="end">
+            {name(value)}
+          </text>
+        </g>
+      ))}
+      <line className="tick" x1={LEFT} x2={LEFT} y1={4} y2={height - 4} />
+      {lines.map(({ at, word, kind }) => {
+        const end = typeof at === "number" ? at : Array.from(at).findLast(Number.isFinite);
+        return (
+          <g key={word} className={kind}>
+            {typeof at === "number" ? (
+              <line x1={LEFT} x2={WIDTH - RIGHT} y1={y(at)} y2={y(at)} />
+            ) : (
+              <path d={path(at)} />
+            )}
+            {end !== undefined && (
+              <text x={WIDTH - RIGHT + 6} y={y(end) + 5}>
+                {word}
+              </text>
+            )}
+          </g>
+        );
+      })}
+      <path className="course" d={path(values)} />
+      {Array.from(values, (value, i) =>
+        Number.isFinite(value) ? (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a check is its place in the order here
+          <g key={i}>
+            <circle className="mark" cx={x(i)} cy={y(value)} r="3.4" />
+            {ringed.has(i) && <circle className="signal" cx={x(i)} cy={y(value)} r="8" />}
+          </g>
+        ) : null,
+      )}
+    </svg>
+  );
+}
