@@ -159,12 +159,13 @@ export class SvgPen implements Pen {
     return `${paint("stroke", this.strokeStyle, this.globalAlpha)} stroke-width="${short(this.lineWidth * this.#scale)}" stroke-linejoin="${this.lineJoin}" stroke-linecap="${this.lineCap}"${dash}`;
   }
 
+  /** As long as measured, so that a viewer without the font writes over nothing. */
   #text(text: string, x: number, y: number, look: string): void {
     const [, weight = "400", size = "13", family = "sans-serif"] = /^(\d+)? ?([\d.]+)px (.*)$/.exec(this.font) ?? [];
     const anchor = { center: "middle", right: "end", end: "end", left: "start", start: "start" }[this.textAlign];
     const [left, top] = this.#at(x, y).split(" ");
     this.#put(
-      `<text x="${left}" y="${top}" font-family="${escaped(family)}" font-size="${size}" font-weight="${weight}" text-anchor="${anchor}"${look}`,
+      `<text x="${left}" y="${top}" font-family="${escaped(family)}" font-size="${size}" font-weight="${weight}" text-anchor="${anchor}" textLength="${short(this.#measure(text, this.font))}" lengthAdjust="spacingAndGlyphs"${look}`,
       `${escaped(text)}</text>`,
     );
   }

@@ -15,7 +15,7 @@ export function LikeSection({ row, unit }: { readonly row: SpindleRow; readonly 
   const { perYear, medianPerYear } = like;
   const kind = `${taper}, ${speech.force(limits.nominalN, unit, 100)}`;
   return (
-    <section>
+    <section className="sheet">
       <h2>{words.likeTitle}</h2>
       <p className="small">
         {words.likeLevel(like.n, kind, speech.percent(like.level), speech.percent(like.medianLevel))}{" "}

@@ -9,26 +9,30 @@ import { effectTexts } from "./effectTexts.ts";
 export function ScatterSection({ page }: { readonly page: SpindlePage }) {
   const speech = useSpeech();
   const words = useWords(effectTexts);
-  const values = new Map(page.trend.points.map((point) => [point.checkId, point.valueN]));
-  const shares = page.details.flatMap(({ checkId, scatterN }) => {
-    const valueN = values.get(checkId);
-    return typeof scatterN === "number" && valueN !== undefined && valueN > 0 ? [scatterN / valueN] : [];
+  const points = new Map(page.trend.points.map((point) => [point.checkId, point]));
+  const known = page.details.flatMap(({ checkId, scatterN }) => {
+    const point = points.get(checkId);
+    if (typeof scatterN !== "number" || point === undefined || !(point.valueN > 0)) return [];
+    return [{ atMs: point.atMs, share: scatterN / point.valueN }];
   });
-  const [first, last] = [shares[0], shares.at(-1)];
+  const shares = known.map(({ share }) => share);
+  const [first, last] = [known[0], known.at(-1)];
   const { scatter } = page.trend;
-  if (shares.length < 2 || first === undefined || last === undefined) return null;
+  if (known.length < 2 || first === undefined || last === undefined) return null;
   const percent = (share: number) => speech.percent(share, 2);
   return (
-    <section>
+    <section className="sheet">
       <h2>{words.scatterTitle}</h2>
       {scatter !== undefined && <p className="small">{scatterWords(scatter, speech)}</p>}
       <LinePlot
-        about={words.scatterPlot(shares.length, percent(first), percent(last))}
+        about={words.scatterPlot(shares.length, percent(first.share), percent(last.share))}
         values={shares}
         lines={[]}
         signals={[]}
-        name={(value) => speech.percent(value, 1)}
-        height={110}
+        name={(value, decimals) => speech.percent(value, Math.max(0, decimals - 2))}
+        ends={[speech.date(first.atMs), speech.date(last.atMs)]}
+        width={300}
+        height={130}
         fromZero
       />
     </section>

@@ -19,7 +19,7 @@ export function ServiceEffects({ page, unit }: { readonly page: SpindlePage; rea
   const effects = new Map(page.trend.services.map((effect) => [effect.eventId, effect]));
   const lastMs = page.row.last?.measuredAtMs ?? Number.NEGATIVE_INFINITY;
   return (
-    <section>
+    <section className="sheet">
       <h2>{pageWords.services}</h2>
       <ul className="hints">
         {page.events

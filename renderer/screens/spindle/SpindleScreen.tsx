@@ -82,11 +82,13 @@ export function SpindleScreen({ spindleId }: { readonly spindleId: string }) {
         <TrendPanel page={page} unit={unit} />
         <aside className="sheet">
           {page.trend.points.length > 0 && <Hints page={page} />}
-          <ServiceEffects page={page} unit={unit} />
-          <ScatterSection page={page} />
-          <LikeSection row={row} unit={unit} />
           <LimitsList row={row} unit={unit} />
         </aside>
+      </div>
+      <div className="facts">
+        <ServiceEffects page={page} unit={unit} />
+        <ScatterSection page={page} />
+        <LikeSection row={row} unit={unit} />
       </div>
       <ControlPanel page={page} unit={unit} />
       <CheckTable page={page} unit={unit} />

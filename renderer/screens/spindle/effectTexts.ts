@@ -58,8 +58,8 @@ export const effectTexts = inBoth({
     (n: number, p: string) => `Kein Verlauf in ${n} Prüfungen (p ${p}).`,
   ],
   scatterCannotTell: [
-    (n: number) => `${n} checks cannot show a trend yet.`,
-    (n: number) => `${n} Prüfungen können noch keinen Verlauf zeigen.`,
+    (n: number) => `${n} checks since the last service or step cannot show a trend yet.`,
+    (n: number) => `${n} Prüfungen seit der letzten Wartung oder dem letzten Sprung können noch keinen Verlauf zeigen.`,
   ],
   scatterRatio: [
     (ratio: string) => `, now ${ratio} times what it was`,

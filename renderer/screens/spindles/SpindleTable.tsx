@@ -5,7 +5,7 @@ import type { FleetPlace } from "../../../app/trend/rankFleet.ts";
 import { hrefOf } from "../../state/routeStore.ts";
 import { useWindowed } from "../../ui/useWindowed.ts";
 import { VerdictWord } from "../../ui/verdict/VerdictWord.tsx";
-import { likeWords } from "../../words/records/likeWords.ts";
+import { likeShort } from "../../words/records/likeWords.ts";
 import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { whyWords } from "../../words/records/whyWords.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
@@ -88,7 +88,7 @@ function Line({
   const verdictWords = useWords(verdictTexts);
   const tools = useToolNames();
   const { spindle, last, verdict } = row;
-  const standsOut = likeWords(like, speech);
+  const standsOut = likeShort(like, speech);
   const unit = forceUnitOf(spindle.unitShown ?? worksUnit);
   return (
     <tr aria-rowindex={index}>

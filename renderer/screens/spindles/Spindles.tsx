@@ -38,6 +38,8 @@ export function Spindles() {
   const ranked = useMemo(() => rankRows(rows ?? [], fleet), [rows, fleet]);
   const shown = useMemo(() => sortRows(filterRows(ranked, filter), order), [ranked, filter, order]);
 
+  const moves = fleet?.commonMode ?? [];
+  const sentence = ranked.length > 0 && <FleetSentence rows={ranked} fleet={fleet} worksUnit={worksUnit} />;
   const add = (
     <Button kind={ranked.length === 0 ? "main" : "plain"} onClick={() => setAdding(true)}>
       {words.add}
@@ -51,7 +53,7 @@ export function Spindles() {
           <h1>
             {words.title} {ranked.length > 0 && <small>{words.ranked(ranked.length)}</small>}
           </h1>
-          {ranked.length > 0 && <FleetSentence rows={ranked} fleet={fleet} worksUnit={worksUnit} />}
+          {moves.length === 0 && sentence}
         </div>
         {ranked.length > 0 && (
           <div className="row">
@@ -74,7 +76,12 @@ export function Spindles() {
           {words.emptyWhy}
         </EmptyState>
       )}
-      {fleet !== undefined && fleet.commonMode.length > 0 && <CommonMode moves={fleet.commonMode} />}
+      {moves.length > 0 && (
+        <>
+          <CommonMode moves={moves} />
+          {sentence}
+        </>
+      )}
       {ranked.length > 0 && (
         <>
           <FilterBar

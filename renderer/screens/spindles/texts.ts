@@ -58,15 +58,15 @@ export const spindlesTexts = inBoth({
   lookAtGauge: [(name: string) => `Look at ${name} first.`, (name: string) => `Zuerst ${name} ansehen.`],
   fellTogether: [
     (n: number, of: number, since: string, share: string) =>
-      `${n} of the ${of} spindles measured with it since ${since} fell together, by about ${share}; those measured without it did not.`,
+      `${n === of ? `All ${n}` : `${n} of the ${of}`} spindles measured with it since ${since} fell together, by about ${share}; those measured without it did not.`,
     (n: number, of: number, since: string, share: string) =>
-      `${n} der ${of} Spindeln, die seit ${since} damit gemessen wurden, sind gemeinsam gefallen, um etwa ${share}; die ohne es gemessenen nicht.`,
+      `${n === of ? `Alle ${n}` : `${n} der ${of}`} Spindeln, die seit ${since} damit gemessen wurden, sind gemeinsam gefallen, um etwa ${share}; die ohne es gemessenen nicht.`,
   ],
   roseTogether: [
     (n: number, of: number, since: string, share: string) =>
-      `${n} of the ${of} spindles measured with it since ${since} rose together, by about ${share}; those measured without it did not.`,
+      `${n === of ? `All ${n}` : `${n} of the ${of}`} spindles measured with it since ${since} rose together, by about ${share}; those measured without it did not.`,
     (n: number, of: number, since: string, share: string) =>
-      `${n} der ${of} Spindeln, die seit ${since} damit gemessen wurden, sind gemeinsam gestiegen, um etwa ${share}; die ohne es gemessenen nicht.`,
+      `${n === of ? `Alle ${n}` : `${n} der ${of}`} Spindeln, die seit ${since} damit gemessen wurden, sind gemeinsam gestiegen, um etwa ${share}; die ohne es gemessenen nicht.`,
   ],
   proveGauge: [
     "Prove this gauge against a reference, or measure one of these spindles with another gauge, before any spindle is taken apart.",

@@ -3,6 +3,8 @@ import { inBoth } from "../inBoth.ts";
 import type { Speech } from "../Speech.ts";
 
 const likeTexts = inBoth({
+  lowerShort: ["lower than its like", "niedriger als ihresgleichen"],
+  fasterShort: ["falls faster than its like", "fällt schneller als ihresgleichen"],
   lower: [
     (own: string, usual: string, n: number) =>
       `lower than its like: ${own} of nominal, ${usual} is usual among these ${n}`,
@@ -17,14 +19,22 @@ const likeTexts = inBoth({
   ],
 });
 
-/** How a spindle stands out from those of its kind, without capital and full stop; undefined where it does not. */
+const byLevel = ({ levelZ, perYearZ }: LikeComparison) => (levelZ ?? 0) <= (perYearZ ?? 0);
+
+/** In a few words, how a spindle stands out from those of its kind; undefined where it does not. */
+export function likeShort(like: LikeComparison | undefined, speech: Speech): string | undefined {
+  if (like === undefined || !like.standsOut) return undefined;
+  const words = likeTexts[speech.language];
+  return byLevel(like) ? words.lowerShort : words.fasterShort;
+}
+
+/** The same with its figures, without capital and full stop. */
 export function likeWords(like: LikeComparison | undefined, speech: Speech): string | undefined {
   if (like === undefined || !like.standsOut) return undefined;
   const words = likeTexts[speech.language];
   const share = (value: number) => speech.percent(value, 1);
-  const { levelZ, perYearZ, perYear, medianPerYear } = like;
-  const byLevel = (levelZ ?? 0) <= (perYearZ ?? 0);
-  return byLevel || perYear === undefined || medianPerYear === undefined
+  const { perYear, medianPerYear } = like;
+  return byLevel(like) || typeof perYear !== "number" || typeof medianPerYear !== "number"
     ? words.lower(speech.percent(like.level), speech.percent(like.medianLevel), like.n)
     : words.faster(share(perYear), share(medianPerYear), like.n);
 }

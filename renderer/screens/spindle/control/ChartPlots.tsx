@@ -39,8 +39,9 @@ export function ChartPlots({
             values={values}
             lines={lines}
             signals={signals}
-            name={(value) => speech.number(value, fromZero && kind !== "individuals" ? 0 : 2)}
-            height={plots.length === 1 ? 260 : 170}
+            name={speech.number}
+            ends={[speech.date(points[0]?.atMs ?? 0), speech.date(points.at(-1)?.atMs ?? 0)]}
+            height={230}
             fromZero={fromZero}
             baseline={charts.baseline}
           />

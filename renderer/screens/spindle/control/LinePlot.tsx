@@ -8,9 +8,10 @@ export type PlotLine = {
   readonly kind: "center" | "limit";
 };
 
-const WIDTH = 640;
-const LEFT = 58;
-const RIGHT = 84;
+const LEFT = 62;
+/** Beside limits stands their word. */
+const FOR_WORDS = 64;
+const BELOW = 22;
 
 /** A small plot check by check, in their order: values, limits with their words, signals ringed. */
 export function LinePlot({
@@ -19,6 +20,8 @@ export function LinePlot({
   lines,
   signals,
   name,
+  ends,
+  width = 560,
   height,
   fromZero = false,
   baseline = 0,
@@ -29,7 +32,10 @@ export function LinePlot({
   readonly lines: readonly PlotLine[];
   /** Positions from 0. */
   readonly signals: readonly number[];
-  readonly name: (value: number) => string;
+  readonly name: (value: number, decimals: number) => string;
+  /** Dates of the first and the last check. */
+  readonly ends: readonly [string, string];
+  readonly width?: number;
   readonly height: number;
   readonly fromZero?: boolean;
   /** So many of the first checks set the limits: a ground of their own. */
@@ -41,8 +47,10 @@ export function LinePlot({
   const high = Math.max(...finite);
   const room = (high - low || Math.abs(high) || 1) * 0.08;
   const [bottom, top] = [fromZero ? 0 : low - room, high + room];
-  const x = (i: number) => LEFT + ((WIDTH - LEFT - RIGHT) * (i + 0.5)) / values.length;
-  const y = (value: number) => 8 + (height - 16) * (1 - (value - bottom) / (top - bottom));
+  const right = width - (lines.length > 0 ? FOR_WORDS : 6);
+  const floor = height - BELOW;
+  const x = (i: number) => LEFT + ((right - LEFT) * (i + 0.5)) / values.length;
+  const y = (value: number) => 6 + (floor - 10) * (1 - (value - bottom) / (top - bottom));
   const path = (of: ArrayLike<number>) => {
     let pen = "M";
     return Array.from(of, (value, i) => {
@@ -52,36 +60,39 @@ export function LinePlot({
       return part;
     }).join("");
   };
+  const ticks = niceTicks(bottom, top, Math.max(2, floor / 45));
   const ringed = new Set(signals);
   return (
-    <svg className="line-plot" viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={about}>
-      {baseline > 0 && <rect className="base" x={LEFT} y={4} width={x(baseline - 0.5) - LEFT} height={height - 8} />}
-      {niceTicks(bottom, top, Math.max(2, height / 45)).values.map((value) => (
+    <svg className="line-plot" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={about}>
+      {baseline > 0 && <rect className="base" x={LEFT} y={4} width={x(baseline - 0.5) - LEFT} height={floor - 4} />}
+      {ticks.values.map((value) => (
         <g key={value}>
           <line className="tick" x1={LEFT - 5} x2={LEFT} y1={y(value)} y2={y(value)} />
           <text className="soft" x={LEFT - 8} y={y(value) + 5} textAnchor="end">
-            {name(value)}
+            {name(value, ticks.decimals)}
           </text>
         </g>
       ))}
-      <line className="tick" x1={LEFT} x2={LEFT} y1={4} y2={height - 4} />
+      <line className="tick" x1={LEFT} x2={LEFT} y1={4} y2={floor} />
       {lines.map(({ at, word, kind }) => {
         const end = typeof at === "number" ? at : Array.from(at).findLast(Number.isFinite);
         return (
           <g key={word} className={kind}>
-            {typeof at === "number" ? (
-              <line x1={LEFT} x2={WIDTH - RIGHT} y1={y(at)} y2={y(at)} />
-            ) : (
-              <path d={path(at)} />
-            )}
+            {typeof at === "number" ? <line x1={LEFT} x2={right} y1={y(at)} y2={y(at)} /> : <path d={path(at)} />}
             {end !== undefined && (
-              <text x={WIDTH - RIGHT + 6} y={y(end) + 5}>
+              <text x={right + 6} y={y(end) + 5}>
                 {word}
               </text>
             )}
           </g>
         );
       })}
+      <text x={LEFT} y={height - 4}>
+        {ends[0]}
+      </text>
+      <text x={right} y={height - 4} textAnchor="end">
+        {ends[1]}
+      </text>
       <path className="course" d={path(values)} />
       {Array.from(values, (value, i) =>
         Number.isFinite(value) ? (
