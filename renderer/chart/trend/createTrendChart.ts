@@ -99,13 +99,20 @@ export function createTrendChart(
     chart.update("none");
   };
   show(first);
-  document.fonts?.ready.then(() => chart.update("none"));
+  let gone = false;
+  document.fonts?.ready.then(() => {
+    if (!gone) chart.update("none"); // labels were measured in another font until now
+  });
+  const destroy = () => {
+    gone = true;
+    chart.destroy();
+  };
   const xAt = (left: number) => {
     const { chartArea, scales } = chart;
     const inside = Math.min(chartArea.right, Math.max(chartArea.left, left));
     return scales.x?.getValueForPixel(inside) ?? view.minX;
   };
-  return { show, xAt, destroy: () => chart.destroy() };
+  return { show, xAt, destroy };
 }
 
 /** The ends of the axis stand at odd values and are left bare. */
