@@ -3,7 +3,6 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { buildPage } from "../../scripts/buildPage.ts";
 import { complaintsOf, describeInBrowser, launch } from "./Browser.ts";
 import { HoldfastProcess, pageCalls } from "./HoldfastProcess.ts";
 
@@ -21,7 +20,6 @@ describeInBrowser("the trend of a spindle in a browser", () => {
   };
 
   beforeAll(async () => {
-    await buildPage();
     browser = await launch();
     program = new HoldfastProcess(home, ["--demo"]);
     const call = await pageCalls(await program.address());
