@@ -14,7 +14,9 @@ export async function buildPage(): Promise<boolean> {
   if (!("renderer" in description) || description.renderer === undefined)
     throw new Error("electron.config.ts names no page");
   const { entry: _, ...page } = description.renderer as Record<string, unknown>; // plain Vite settings but for names Vite does not know
-  const mode = process.env.NODE_ENV; // Vite sets it for the whole process: what runs next must not inherit it
+  // Whoever builds (a test says "test"), the page is the one users get; what runs next must not inherit it.
+  const mode = process.env.NODE_ENV;
+  process.env.NODE_ENV = "production";
   await build({ ...page, configFile: false, logLevel: "warn" });
   if (mode === undefined) delete process.env.NODE_ENV;
   else process.env.NODE_ENV = mode;

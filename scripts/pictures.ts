@@ -33,7 +33,7 @@ try {
     await page.getByText("Limits").first().waitFor();
     await page.waitForTimeout(800);
     await take("spindle");
-    for (const place of ["Gauges", "Setup"] as const) {
+    for (const place of ["Dock", "Rounds", "Gauges", "Records", "Setup"] as const) {
       await page.getByRole("link", { name: place }).click();
       await page.waitForTimeout(600);
       await take(place.toLowerCase());
@@ -51,10 +51,17 @@ async function measure(page: Page, first: boolean): Promise<void> {
   if (first) {
     await page.getByRole("button", { name: "Simulated gauge" }).click();
     await page.getByText("at rest").first().waitFor({ timeout: 15_000 });
-    await page.keyboard.press("s");
-    await page.getByRole("combobox").waitFor();
-    await page.keyboard.type("mill 3", { delay: 60 });
-    await page.keyboard.press("Enter");
+    for (const [key, name] of [
+      ["s", "mill 1"],
+      ["g", "gauge 1"],
+      ["o", "operator 2"],
+    ] as const) {
+      await page.keyboard.press(key);
+      await page.getByRole("combobox").waitFor();
+      await page.keyboard.type(name, { delay: 90 });
+      await page.keyboard.press("Enter");
+      await page.waitForTimeout(400);
+    }
     await page.waitForTimeout(1_500);
     for (let i = 0; i < 2; i += 1) {
       await page.getByRole("button", { name: "Clamp" }).click();

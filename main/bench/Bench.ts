@@ -15,7 +15,8 @@ import type { Store } from "../store/Store.ts";
 import { encodeWaveform } from "../store/waveform.ts";
 import { autoPattern } from "./autoPattern.ts";
 import type { DraftState } from "./DraftState.ts";
-import { learnView, tailLines } from "./learnViews.ts";
+import { keepPattern } from "./keepPattern.ts";
+import { learnFrom, tailLines } from "./learnViews.ts";
 import { linkView, liveView, readingsBatch } from "./liveViews.ts";
 import { nominalRate } from "./nominalRate.ts";
 import { packable } from "./packable.ts";
@@ -127,31 +128,14 @@ export class Bench {
     }
   }
 
-  learn({ sample, answers }: Parsed<"link.learn">): LearnView {
-    const tail =
-      sample === undefined ? this.#session?.tail() : { bytes: Buffer.from(sample, "latin1"), durationS: undefined };
-    if (tail === undefined) {
-      throw new AppError("refused", "There is nothing to learn from. Connect the gauge, or paste lines it has sent.", {
-        key: "nothingToLearn",
-      });
-    }
-    return learnView(
-      tail,
-      answers ?? {},
-      sample === undefined ? this.#session?.status().counters.lineRateHz : undefined,
-    );
+  learn(input: Parsed<"link.learn">): LearnView {
+    return learnFrom(this.#session, input);
   }
 
   /** Keeps a pattern under a name, gives it to the gauge, and reads with it from now on. */
   async adoptPattern({ name, pattern: raw, gaugeId }: Parsed<"link.usePattern">): Promise<Output<"link.usePattern">> {
     const pattern = linePatternSchema.parse(raw);
-    const { store } = this.#deps;
-    const patternId = store.newId();
-    const gauge = gaugeId === undefined ? undefined : readGauge(store.db, gaugeId);
-    store.append([
-      { kind: "linePattern", body: { patternId, name, pattern: raw } },
-      ...(gauge === undefined ? [] : [{ kind: "gauge" as const, body: { ...gauge, patternId } }]),
-    ]);
+    const patternId = keepPattern(this.#deps.store, name, raw, gaugeId);
     await this.#readWith(pattern, name, patternId);
     return { patternId };
   }
