@@ -39,6 +39,7 @@ export default defineConfig({
       outDir: resolve(here, "out/renderer"),
       emptyOutDir: true,
       target: "es2023",
+      minify: true, // electron-vite would leave it long
       assetsInlineLimit: 0, // the page's policy allows nothing inline
       modulePreload: { polyfill: false },
       rollupOptions: { input: resolve(here, "renderer/index.html") },

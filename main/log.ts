@@ -1,5 +1,6 @@
 import { appendFileSync, mkdirSync, renameSync, statSync } from "node:fs";
 import { join } from "node:path";
+import { personalHere, redact } from "./support/redact.ts";
 
 /** Words for us, not for the operator: no names, no notes, no tokens go in. */
 export type Log = {
@@ -11,14 +12,18 @@ export type Log = {
 const KEEP = 4; // files of half a megabyte each
 const MAX_BYTES = 512 * 1024;
 
-/** Writes `holdfast.log` in a folder and turns it over at half a megabyte. A log that cannot be written is let go: measuring goes on. */
-export function fileLog(folder: string, now: () => number): Log {
+/**
+ * Writes `holdfast.log` in a folder and turns it over at half a megabyte. A log that cannot be written is let go: measuring goes on.
+ * @param names  of people, to be kept out of it
+ */
+export function fileLog(folder: string, now: () => number, names: () => readonly string[] = () => []): Log {
   const path = join(folder, "holdfast.log");
   const write = (level: string, text: string) => {
     try {
       mkdirSync(folder, { recursive: true, mode: 0o700 });
       turnOver(path);
-      appendFileSync(path, `${new Date(now()).toISOString()} ${level} ${text}\n`, { mode: 0o600 });
+      const clean = redact(text, personalHere(names()));
+      appendFileSync(path, `${new Date(now()).toISOString()} ${level} ${clean}\n`, { mode: 0o600 });
     } catch {
       // Nowhere to say it.
     }

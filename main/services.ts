@@ -1,7 +1,7 @@
 import { dirname, join } from "node:path";
+import type { Swapped } from "../app/contract/backupViews.ts";
 import type { Handlers } from "../app/contract/methods.ts";
 import type { JobView, ProgramView } from "../app/contract/programViews.ts";
-import type { Works } from "../app/ledger/register.ts";
 import { acceptor } from "./bench/accept.ts";
 import { Bench } from "./bench/Bench.ts";
 import { type DraftState, freshDraft } from "./bench/DraftState.ts";
@@ -13,31 +13,36 @@ import { Series } from "./bench/Series.ts";
 import { SettingSearch } from "./bench/SettingSearch.ts";
 import { SimulatedGauge } from "./bench/SimulatedGauge.ts";
 import { Undo } from "./bench/Undo.ts";
+import { allHandlers } from "./handlers/allHandlers.ts";
 import type { Context } from "./handlers/Context.ts";
-import { checkHandlers } from "./handlers/checks.ts";
-import { dockingHandlers } from "./handlers/docking.ts";
-import { linkHandlers } from "./handlers/link.ts";
-import { programHandlers, programView } from "./handlers/program.ts";
-import { registerHandlers } from "./handlers/register.ts";
-import { reportHandlers } from "./handlers/reports.ts";
-import { roundHandlers } from "./handlers/rounds.ts";
-import { seriesHandlers } from "./handlers/series.ts";
+import { programView } from "./handlers/program.ts";
 import { today } from "./handlers/today.ts";
-import { trendHandlers } from "./handlers/trend.ts";
 import type { PushHub } from "./host/PushHub.ts";
+import { BackupChoiceFile } from "./jobs/BackupChoiceFile.ts";
 import { Jobs } from "./jobs/Jobs.ts";
-import { systemClock } from "./link/Clock.ts";
+import { startUpkeep } from "./jobs/upkeep.ts";
+import { type Clock, systemClock } from "./link/Clock.ts";
 import { sourceMaker } from "./link/makeSource.ts";
 import { withNamedPorts } from "./link/namedPorts.ts";
 import { listPorts } from "./link/ports.ts";
 import type { Log } from "./log.ts";
+import { guarded } from "./people/guarded.ts";
+import { People } from "./people/People.ts";
+import { restoredAct } from "./people/restoredAct.ts";
 import { isBundled, programRoot } from "./programRoot.ts";
+import { ProofDesk } from "./proofs/ProofDesk.ts";
+import { DemoRound } from "./rounds/DemoRound.ts";
+import { RoundLead } from "./rounds/RoundLead.ts";
+import { adapterOfStop } from "./rounds/roundRecords.ts";
+import { worksDay } from "./rounds/worksDay.ts";
 import { saveDraft } from "./store/draft.ts";
 import { openStore } from "./store/open.ts";
 import { PcSettingsFile } from "./store/pcSettings.ts";
 import { adapterList } from "./store/records/adapters.ts";
 import { readSpindle } from "./store/records/spindles.ts";
 import { readWorks } from "./store/records/works.ts";
+import { namesIn } from "./support/supportFiles.ts";
+import { worksOutOfTheBox } from "./worksOutOfTheBox.ts";
 
 export type ServicesOptions = {
   readonly dataFile: string;
@@ -48,11 +53,18 @@ export type ServicesOptions = {
   readonly now: () => number;
   readonly version: string;
   readonly openOther: (demo: boolean) => Promise<ProgramView>;
+  readonly swap: (restored: string, operatorId: string | undefined) => Promise<Swapped>;
+  /** This file has just been restored: where the one before it lies. */
+  readonly kept?: { readonly file: string; readonly operatorId: string | undefined } | undefined;
+  /** What timers run by; the machine's own unless a test turns the hands. */
+  readonly clock?: Clock | undefined;
 };
 
 export type Services = {
   readonly handlers: Handlers;
   readonly view: () => ProgramView;
+  /** Names of people in this file, which no log may hold. */
+  readonly names: () => readonly string[];
   readonly close: () => Promise<void>;
 };
 
@@ -65,7 +77,7 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
   const works = () => readWorks(store.db) ?? plainWorks;
   if (demo) await fillIfEmpty(store, now, options.version);
 
-  const clock = systemClock;
+  const clock = options.clock ?? systemClock;
   const ports = async () => withNamedPorts(await listPorts(), process.env.HOLDFAST_PORTS);
   const makeSource = sourceMaker(() => simulated.running);
   const newId = () => store.newId();
@@ -80,7 +92,7 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
   });
   store.whenLogGrows(() => jobs.quietly("checkpoint"));
   const search = new SettingSearch({ clock, makeSource, newId, onChange: sayJob });
-  const simulated = new SimulatedGauge([]);
+  const simulated = new SimulatedGauge([...simulatedMemory, "--reference", "0"]);
   let bench: Bench | undefined;
   const facts = (state: DraftState) =>
     factsOf(store.db, state, {
@@ -97,12 +109,17 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
           store.write((db) => saveDraft(db, { body: state, spoolPosition: 0, savedAtMs: now() }));
       },
       changed: (view) => hub.say("draft.changed", view),
-      onlyAdapterFor: (spindleId) => onlyAdapterFor(store, spindleId),
+      adapterFor: (spindleId) =>
+        adapterOfStop(store.db, series.state.roundId, spindleId) ?? onlyAdapterFor(store, spindleId),
       readOnly: () => store.refusal !== undefined,
     },
     loadState(store.db) ?? freshDraft(store.newId(), { gaugeId: undefined, operatorId: undefined }),
   );
+  const tagged = () => series.state.tag.operatorId;
+  const people = new People({ db: store.db, tagged, monotonicMs: () => clock.monotonicMs() });
   const undo = new Undo(now);
+  const demoRound = new DemoRound({ store, simulated, works, now, hub });
+  const lead = new RoundLead({ store, series, hub, works, now });
   bench = new Bench(
     {
       store,
@@ -114,28 +131,71 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
     },
     series,
   );
-  await recoverInto(series, spoolFolder, log);
+  const desk = new ProofDesk({
+    store,
+    hub,
+    now,
+    today: () => worksDay(now(), works().timeZone),
+    session: {
+      clock,
+      makeSource: sourceMaker(() => simulated.running, "reference"),
+      listPorts: ports,
+      spoolFolder: `${spoolFolder}-reference`,
+      onFault: (cause) => log.error("the reference's link", cause),
+    },
+    startSimulator: () => simulated.start(),
+    gauge: () => {
+      const status = bench?.session?.status();
+      const gaugeId = bench?.session?.settings.gaugeId;
+      return { state: status?.state ?? "closed", resolutionN: status?.resolutionN, unit: status?.unit, gaugeId };
+    },
+    seriesHasCycles: () => series.state.cycles.length > 0,
+    seriesGoesOn: () => {
+      series.begin(series.state.tag);
+      bench?.followInto(series);
+    },
+  });
+  bench.listen(desk);
+  // What the spool holds since then are loads of the proof in work.
+  if (!desk.isLive) await recoverInto(series, spoolFolder, log);
 
+  const settings = PcSettingsFile.beside(options.dataFile);
+  const backupChoice = new BackupChoiceFile(settings);
+  const upkeep = startUpkeep({
+    store,
+    jobs,
+    clock,
+    now,
+    log,
+    choice: () => backupChoice.current,
+    onBackup: (view) => hub.say("backup.changed", view),
+    onDamage: () => hub.say("program.changed", programView(context)),
+  });
   const context: Context = {
     store,
     hub,
     bench,
     series,
     undo,
+    lead,
     accept: acceptor({
       store,
       series,
       bench,
       undo,
+      lead,
       hub,
       works,
       now,
       version: options.version,
       facts: () => facts(series.state),
     }),
+    people,
     jobs,
     search,
-    settings: PcSettingsFile.beside(options.dataFile),
+    backup: upkeep.backup,
+    backupChoice,
+    settings,
     log,
     now,
     version: options.version,
@@ -143,22 +203,18 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
     works,
     ports,
     openOther: options.openOther,
+    swap: options.swap,
+    keptFile: options.kept?.file,
   };
   const opened = bench;
+  if (options.kept !== undefined && store.refusal === undefined) store.append([restoredAct(options.kept)]);
   return {
-    handlers: {
-      ...programHandlers(context),
-      ...linkHandlers(context),
-      ...seriesHandlers(context),
-      ...registerHandlers(context),
-      ...checkHandlers(context),
-      ...trendHandlers(context),
-      ...reportHandlers(context),
-      ...roundHandlers(context),
-      ...dockingHandlers(context, makeSource),
-    },
+    handlers: guarded(allHandlers(context, { desk, makeSource, demoRound }), people, { db: store.db, works, tagged }),
     view: () => programView(context),
+    names: () => namesIn(store.db),
     close: async () => {
+      upkeep.stop();
+      await desk.close();
       await opened.close();
       search.close();
       await simulated.close();
@@ -168,19 +224,8 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
   };
 }
 
-/** What stands before anybody has described the works: the rule that leaves undecided what is undecided. */
-function worksOutOfTheBox(worksId: string): Works {
-  return {
-    worksId,
-    name: "My works",
-    timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
-    rule: { rule: "iso14253" },
-    cautionDrop: 0.1,
-    actDrop: 0.2,
-    unitShown: "kN",
-    intervalDays: 90,
-  };
-}
+/** The simulated gauge keeps readings, and its clock is wrong as clocks of gauges are. */
+const simulatedMemory = ["--memory", "200", "--dump-format", "list", "--clock-offset", "4380", "--clock-drift", "3"];
 
 function onlyAdapterFor(store: ReturnType<typeof openStore>, spindleId: string): string | undefined {
   const taper = readSpindle(store.db, spindleId)?.spindle.taper;

@@ -1,5 +1,4 @@
-import { join } from "node:path";
-import { build } from "electron-vite";
+import { buildWindow } from "./buildWindow.ts";
 
 /** Everything Electron needs: main, preload and page, as `electron.config.ts` describes them. */
-await build({ root: join(import.meta.dirname, ".."), configFile: "electron.config.ts", logLevel: "warn" });
+if (!(await buildWindow())) process.stdout.write("Nothing has changed since the last build.\n");

@@ -3,6 +3,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { buildPage } from "./buildPage.ts";
+import { buildWindow } from "./buildWindow.ts";
 import { root } from "./run.ts";
 
 /**
@@ -14,7 +15,7 @@ const electron = await electronBinary();
 
 if (typeof electron === "string") {
   process.stdout.write("Holdfast opens in a window of its own.\n");
-  if (!existsSync(join(root, "out/main/main.js"))) await import("./build.ts");
+  await buildWindow();
   const child = spawn(electron, [root, ...(demo ? ["--demo"] : [])], { stdio: "inherit" });
   child.on("exit", (code) => process.exit(code ?? 1));
 } else {

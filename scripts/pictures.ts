@@ -1,76 +1,113 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Page } from "playwright-core";
+import { pathToFileURL } from "node:url";
 import { launch } from "../test/e2e/Browser.ts";
-import { HoldfastProcess } from "../test/e2e/HoldfastProcess.ts";
+import { HoldfastProcess, pageCalls } from "../test/e2e/HoldfastProcess.ts";
 import { buildPage } from "./buildPage.ts";
+import { Camera, type Look } from "./pictures/Camera.ts";
+import { pictures } from "./pictures/pictureList.ts";
+import { clampThree } from "./pictures/series.ts";
+import { sourceHash } from "./pictures/sourceHash.ts";
+import { recordPath, stalePictures } from "./pictures/stalePictures.ts";
 import { root } from "./run.ts";
 
-/** Every picture of README and docs, taken from the running program with its demo works, light and dark. */
-await buildPage();
-const home = mkdtempSync(join(tmpdir(), "holdfast-pictures-"));
-const program = new HoldfastProcess(home, ["--demo"]);
-const browser = await launch();
-try {
-  for (const theme of ["light", "dark"] as const) {
-    const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, colorScheme: theme, locale: "en-GB" });
-    const take = (name: string) =>
-      page.screenshot({ path: join(root, "docs", `${name}${theme === "dark" ? "-dark" : ""}.png`) });
-    await page.goto(await program.address());
-    await measure(page, theme === "light");
-    await take("measure");
-    await page.getByRole("link", { name: "Spindles" }).click();
-    await page.getByText("ranked by what to do next").waitFor();
-    await page.waitForTimeout(1_500); // the ranking comes from a job
-    await take("spindles");
-    await page
-      .getByRole("row", { name: /Mill 2/ })
-      .first()
-      .getByRole("link")
-      .first()
-      .click();
-    await page.getByText("Limits").first().waitFor();
-    await page.waitForTimeout(800);
-    await take("spindle");
-    for (const place of ["Dock", "Rounds", "Gauges", "Records", "Setup"] as const) {
-      await page.getByRole("link", { name: place }).click();
-      await page.waitForTimeout(600);
-      await take(place.toLowerCase());
-    }
-    await page.close();
+/**
+ * Every picture of README, docs and help, taken from the running program with its demo works: same seed, same day. What is live
+ * (the simulated gauge's noise) differs in its last digits. `--check` takes none and names those older than their screens.
+ */
+if (process.argv.includes("--check")) {
+  const stale = stalePictures(root, pictures);
+  if (stale.length > 0) {
+    process.stderr.write(`Older than their screens: ${stale.join(", ")}. Take them anew with: npm run pictures\n`);
+    process.exitCode = 1;
   }
-} finally {
-  await browser.close();
-  await program.end();
-  rmSync(home, { recursive: true, force: true });
+} else await takeAll();
+
+async function takeAll(): Promise<void> {
+  await buildPage();
+  mkdirSync(join(root, "renderer/screens/help/pictures"), { recursive: true });
+  const home = mkdtempSync(join(tmpdir(), "holdfast-pictures-"));
+  const clock = pathToFileURL(join(root, "scripts/pictures/fixedClock.mjs")).href;
+  const program = new HoldfastProcess(home, ["--demo"], {
+    NODE_OPTIONS: `--import=${clock}`,
+    HOLDFAST_NO_BROWSER: "1",
+  });
+  const browser = await launch();
+  try {
+    const call = await pageCalls(await program.address());
+    const rows = await call("spindles.list");
+    const pageOf = (name: string) =>
+      `#/spindles/${rows.find(({ spindle }) => spindle.name === name)!.spindle.spindleId}`;
+    const look = async (how: Look) => {
+      await call("settings.save", { language: how.language, theme: how.theme });
+      return Camera.at(browser, program, how);
+    };
+    const still = async (camera: Camera, names: readonly string[]) => {
+      for (const name of names) {
+        const [hash, sign, restMs] = places(pageOf)[name]!; // names come from below
+        await camera.go(hash, sign, restMs);
+        if (name === "import") await camera.page.locator(".place .button").last().click();
+        await camera.take(name);
+        if (name === "import") await camera.page.keyboard.press("Escape");
+      }
+    };
+
+    for (const language of ["en", "de"] as const) {
+      const camera = await look({ language, theme: "light", size: "help" });
+      await still(camera, ["connect", "verdicts", "round", "proof", "service", "backup", "import"]);
+      await camera.page.close();
+    }
+    const docs = await look({ language: "en", theme: "light", size: "docs" });
+    await still(docs, ["spindles", "spindle", "dock", "rounds", "gauges", "records", "setup", "help"]);
+    await docs.page.close();
+    const dark = await look({ language: "en", theme: "dark", size: "docs" });
+    await still(dark, ["spindles", "spindle"]);
+    await dark.page.close();
+
+    await clampThree(call);
+    for (const [language, theme, size] of [
+      ["en", "light", "docs"],
+      ["en", "dark", "docs"],
+      ["en", "light", "help"],
+      ["de", "light", "help"],
+    ] as const) {
+      const camera = await look({ language, theme, size });
+      await camera.go("#/measure", ".forming .verdict", 2_500);
+      await camera.take("measure");
+      if (size === "help") {
+        await camera.page.locator(".simulated .quiet").click();
+        await camera.page.waitForTimeout(400);
+        await camera.take("simulated");
+      }
+      await camera.page.close();
+    }
+  } finally {
+    await browser.close();
+    await program.end();
+    rmSync(home, { recursive: true, force: true });
+  }
+  const taken = Object.fromEntries(pictures.map(({ name, sources }) => [name, sourceHash(root, sources)]));
+  writeFileSync(join(root, recordPath), `${JSON.stringify(taken, null, 2)}\n`);
 }
 
-/** Three clampings at a spindle of the demo, the last one still held. */
-async function measure(page: Page, first: boolean): Promise<void> {
-  if (first) {
-    await page.getByRole("button", { name: "Simulated gauge" }).click();
-    await page.getByText("at rest").first().waitFor({ timeout: 15_000 });
-    for (const [key, name] of [
-      ["s", "mill 1"],
-      ["g", "gauge 1"],
-      ["o", "operator 2"],
-    ] as const) {
-      await page.keyboard.press(key);
-      await page.getByRole("combobox").waitFor();
-      await page.keyboard.type(name, { delay: 90 });
-      await page.keyboard.press("Enter");
-      await page.waitForTimeout(400);
-    }
-    await page.waitForTimeout(1_500);
-    for (let i = 0; i < 2; i += 1) {
-      await page.getByRole("button", { name: "Clamp" }).click();
-      await page.waitForTimeout(3_500);
-      await page.getByRole("button", { name: "Release" }).click();
-      await page.waitForTimeout(2_000);
-    }
-    await page.getByRole("button", { name: "Clamp" }).click();
-  }
-  await page.getByText("holding").first().waitFor();
-  await page.waitForTimeout(2_500);
+/** Where each picture is taken, what must stand there first, and how long it then rests. */
+function places(pageOf: (name: string) => string): Record<string, readonly [string, string, number?]> {
+  return {
+    connect: ["#/setup", "main h1"],
+    verdicts: ["#/spindles", ".common-mode", 1_500],
+    round: ["#/rounds", "main table"],
+    proof: ["#/gauges", "main table"],
+    service: [pageOf("Mill 5"), ".trend canvas"],
+    backup: ["#/records", "main h1"],
+    import: ["#/spindles", ".common-mode"],
+    spindles: ["#/spindles", ".common-mode", 1_500],
+    spindle: [pageOf("Mill 2"), ".trend canvas"],
+    dock: ["#/dock", "main h1"],
+    rounds: ["#/rounds", "main table"],
+    gauges: ["#/gauges", "main table"],
+    records: ["#/records", "main h1"],
+    setup: ["#/setup", "main h1"],
+    help: ["#/help", ".help article"],
+  };
 }

@@ -1,9 +1,9 @@
-import { buildPage } from "./buildPage.ts";
+import { buildWindow } from "./buildWindow.ts";
 import { run } from "./run.ts";
 
-/** Every test. The page is built first: the browser tests drive it. Arguments go to vitest, so one file can be named. */
+/** Every test. The program is built first: tests drive the page and run the bundle. Arguments go to vitest, so one file can be named. */
 const extra = process.argv.slice(2);
-if (await buildPage()) process.stderr.write("Holdfast: page built\n");
+if (await buildWindow()) process.stderr.write("Holdfast: built\n");
 process.exitCode = await run("node_modules/vitest/vitest.mjs", [
   "run",
   "--reporter=default",

@@ -13,6 +13,8 @@ export type PlayerOptions = {
   readonly seconds?: number | undefined;
   /** What the gauge's memory answers to a request; absent: it has none. */
   readonly answer?: ((request: string) => Uint8Array | undefined) | undefined;
+  /** A second instrument in the same load train, and where its bytes go. */
+  readonly second?: { readonly until: (tS: number) => Uint8Array; readonly output: Output } | undefined;
   /** Clamps and releases by itself, with these times; absent: on command only. */
   readonly auto?: { readonly restS: number; readonly holdS: number } | undefined;
 };
@@ -85,6 +87,7 @@ export class Player {
     this.#clampByItself();
     if (this.#options.sends === "always") {
       const taken = this.#output.send(this.#gauge.advance(n));
+      this.#sendSecond();
       if (waits && !taken) await this.#output.drained();
       else if (waits) await new Promise((resolve) => setImmediate(resolve)); // commands come in between
       return;
@@ -93,6 +96,12 @@ export class Player {
       const line = this.#gauge.advance(1);
       if (line.length > 0) this.#last = line;
     }
+    this.#sendSecond();
+  }
+
+  #sendSecond(): void {
+    const { second } = this.#options;
+    second?.output.send(second.until(this.#gauge.tS));
   }
 
   #clampByItself(): void {

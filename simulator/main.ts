@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { Control } from "./Control.ts";
 import { openControlPort, serveCommands } from "./controlPort.ts";
-import { gaugeFrom, memoryFrom, options, playerFrom } from "./options.ts";
+import { gaugeFrom, memoryFrom, options, playerFrom, referenceFrom } from "./options.ts";
 import { fileOutput } from "./output/fileOutput.ts";
 import type { Output, Received } from "./output/Output.ts";
 import { ptyOutput } from "./output/ptyOutput.ts";
@@ -19,20 +19,27 @@ async function main(): Promise<void> {
   const gauge = gaugeFrom(values);
   const memory = memoryFrom(values, gauge, Date.now());
   const answer = memory && ((request: string) => memory.answer(request));
+  const reference = referenceFrom(values, gauge);
   const playing = { ...playerFrom(values), answer }; // before anything is opened that would keep a refused program alive
   let player: Player | undefined;
   const output = await outputFor(values, (bytes) => player?.received(bytes));
-  player = new Player(gauge, output, playing);
+  const second = reference && (await tcpOutput(Number(values.reference), () => {}));
+  player = new Player(gauge, output, {
+    ...playing,
+    second: second && { until: (tS) => reference.until(tS), output: second },
+  });
   const control = new Control(gauge, output, player, memory);
   const controlPort = values.control === undefined ? undefined : await openControlPort(control, Number(values.control));
   const say = values.file === "-" ? process.stderr : process.stdout;
-  say.write(`${JSON.stringify({ ...output.address, ...(controlPort === undefined ? {} : { controlPort }) })}\n`);
+  const more = { ...(controlPort === undefined ? {} : { controlPort }), ...(second && { reference: second.address }) };
+  say.write(`${JSON.stringify({ ...output.address, ...more })}\n`);
   const commands = serveCommands(control, process.stdin, say);
   // Whoever started it has gone: it must not stay behind.
   if (values["stop-with-input"]) void commands.then(() => player.stop());
   for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => player.stop());
   await player.run();
   await output.close();
+  await second?.close();
   process.stdin.destroy();
 }
 

@@ -6,6 +6,8 @@ import { SimulatedGauge } from "./gauge/SimulatedGauge.ts";
 import { dumpFormatNames } from "./memory/dumpFormats.ts";
 import { MemoryGauge } from "./memory/MemoryGauge.ts";
 import type { PlayerOptions, Sending } from "./Player.ts";
+import { Random } from "./physics/Random.ts";
+import { ReferenceInstrument, usualReference } from "./rig/ReferenceInstrument.ts";
 
 /** What the program takes on its command line. */
 export const options = {
@@ -38,6 +40,11 @@ export const options = {
   auto: { type: "boolean" },
   rest: { type: "string" },
   hold: { type: "string" },
+  decimals: { type: "string" },
+  reference: { type: "string" },
+  "reference-rate": { type: "string" },
+  "reference-jitter": { type: "string" },
+  "reference-unit": { type: "string" },
 } as const satisfies ParseArgsConfig["options"];
 
 type Values = { readonly [K in keyof typeof options]?: string | boolean | undefined };
@@ -58,6 +65,7 @@ export function gaugeFrom(values: Values): SimulatedGauge {
     gain: count(values, "gain"),
     ringHz: count(values, "ring"),
     overshoot: count(values, "overshoot"),
+    decimals: count(values, "decimals"),
   };
   return new SimulatedGauge(gauge);
 }
@@ -85,6 +93,24 @@ export function memoryFrom(values: Values, gauge: SimulatedGauge, nowMs: number)
     clockOffsetS: count(values, "clock-offset") ?? 0,
     driftSPerDay: count(values, "clock-drift") ?? 0,
   });
+}
+
+/** The second instrument, in the same load train; undefined without `--reference`. @throws RangeError  an option that cannot be, by its name */
+export function referenceFrom(values: Values, gauge: SimulatedGauge): ReferenceInstrument | undefined {
+  if (values.reference === undefined) return undefined;
+  const { capacityN, seed, noiseN = capacityN / 5_000 } = gauge.options;
+  return new ReferenceInstrument(
+    {
+      ...usualReference,
+      rateHz: count(values, "reference-rate") ?? usualReference.rateHz,
+      jitterS: count(values, "reference-jitter") ?? usualReference.jitterS,
+      unit: (values["reference-unit"] ?? usualReference.unit) as ForceUnit, // it says itself what there is
+      capacityN,
+      noiseN: noiseN / 10,
+    },
+    (tS) => gauge.load.forceN(tS),
+    new Random(seed + 1),
+  );
 }
 
 function count(values: Values, name: keyof typeof options): number | undefined {

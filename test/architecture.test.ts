@@ -15,6 +15,7 @@ const mayImport: Record<string, readonly string[]> = {
 
 /** Inside `app`, each room and the rooms before it that it may use. */
 const appOrder: Record<string, readonly string[]> = {
+  people: [],
   quantity: [],
   numerics: [],
   gauge: ["quantity", "numerics"],
@@ -24,6 +25,7 @@ const appOrder: Record<string, readonly string[]> = {
   proof: ["quantity", "numerics", "gauge", "cycle", "correction", "verdict"],
   trend: ["quantity", "numerics", "gauge", "cycle", "correction", "verdict"],
   round: ["quantity", "numerics", "gauge", "cycle", "correction", "verdict", "trend"],
+  words: ["quantity", "verdict", "trend", "proof", "ledger"],
 };
 
 /** Packages that only the named places may import. Everything not listed is open to `main` and `renderer`. */
@@ -38,6 +40,10 @@ const packageHomes: Record<string, readonly string[]> = {
   "react-dom": ["renderer/"],
   zustand: ["renderer/"],
   "chart.js": ["renderer/"],
+  "lucide-react": ["renderer/"],
+  "read-excel-file": ["main/import/"],
+  "csv-stringify": ["main/report/"],
+  "ical-generator": ["main/report/"],
 };
 
 type Import = { file: string; specifier: string; typeOnly: boolean };

@@ -1,5 +1,7 @@
+import type { BackupView } from "./backupViews.ts";
 import type { LinkView } from "./linkViews.ts";
 import type { JobView, PcSettings, ProgramView } from "./programViews.ts";
+import type { ProofWatch, RunningProof } from "./proofViews.ts";
 import type { CheckRow, SpindleRow } from "./recordViews.ts";
 import type { RoundView } from "./roundViews.ts";
 import type { CycleView, Draft, LiveView } from "./seriesViews.ts";
@@ -30,6 +32,16 @@ export type Events = {
   "round.changed": RoundView;
   /** A memory was filed: its spindles have said so themselves. */
   "docking.filed": { readonly dockingId: string; readonly checks: number };
+  /** The proof in work; undefined when it was filed or discarded. */
+  "proof.changed": { readonly proof: RunningProof | undefined };
+  /** Steadiness and time left, a few times a second while a proof is read live. */
+  "proof.watched": ProofWatch;
+  /** What proofs stand on, or what was filed of them: a page asks again for what it shows. */
+  "proofs.changed": {
+    readonly what: "references" | "plans" | "tables" | "proofs" | "adjustments" | "marks";
+    readonly gaugeId: string | undefined;
+  };
+  "backup.changed": BackupView;
   "settings.changed": PcSettings;
   "program.changed": ProgramView;
   "job.progressed": JobView;

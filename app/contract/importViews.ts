@@ -1,10 +1,26 @@
 import { z } from "zod";
-import { unit } from "../ledger/fields.ts";
+import { id, unit } from "../ledger/fields.ts";
+import type { ForceUnit } from "../quantity/forceUnits.ts";
 
-/** Lists from a spreadsheet: what a page sends, and what it sees before anything is filed. */
+/** Lists and old checks from a spreadsheet: what a page sends, and what it sees before anything is filed. */
 
-export const importedKind = z.enum(["spindles", "adapters", "gauges"]);
+export const importedKind = z.enum(["spindles", "adapters", "gauges", "checks"]);
 export type ImportedKind = z.infer<typeof importedKind>;
+/** What goes into the register; checks go into the histories. */
+export type ListKind = Exclude<ImportedKind, "checks">;
+
+/** What a name in a file of checks can stand for. */
+export const namedThing = z.enum(["spindle", "adapter", "gauge", "operator"]);
+export type NamedThing = z.infer<typeof namedThing>;
+
+/** What is to be done with a name that the register does not know. */
+const nameAnswer = z.strictObject({
+  thing: namedThing,
+  name: z.string().min(1).max(200),
+  /** An id of the register; `create` is for spindles alone. `leaveOut`: a spindle's rows, or the tool's name. */
+  to: z.union([z.enum(["create", "leaveOut"]), id]),
+});
+export type NameAnswer = z.infer<typeof nameAnswer>;
 
 /** A file as it was chosen, with what the user has said about it so far. */
 export const listFile = z.strictObject({
@@ -18,6 +34,11 @@ export const listFile = z.strictObject({
   unit: unit.optional(),
   /** Rows whose name is in the register already are passed over instead of refused. */
   passOverKnown: z.boolean().optional(),
+  /** Which sheet of a workbook, by its name. */
+  sheet: z.string().max(120).optional(),
+  /** How 03/04/2026 is to be read, where the file itself does not tell. */
+  dateOrder: z.enum(["dayFirst", "monthFirst"]).optional(),
+  names: z.array(nameAnswer).max(5_000).optional(),
 });
 export type ListFile = z.infer<typeof listFile>;
 
@@ -31,6 +52,7 @@ export type ImportProblem = {
     | "cells" // more or fewer cells than the head
     | "fieldTwice"
     | "fieldMissing"
+    | "valueBesideTakes" // a column for the force beside columns for its takes
     | "unitWanted"
     | "torque"
     | "mass"
@@ -43,7 +65,20 @@ export type ImportProblem = {
     | "twinInRegister"
     | "limits"
     | "range"
-    | "taperUnknown";
+    | "taperUnknown"
+    | "sheetWanted"
+    | "hiddenSheets"
+    | "merged" // cells joined over several rows
+    | "mergedValue"
+    | "dateOrderWanted"
+    | "future"
+    | "tooOld"
+    | "spindleUnknown"
+    | "toolUnknown" // adapter, gauge or operator
+    | "sameFile" // a file of the very same bytes was imported before
+    | "alreadyThere"
+    | "baselineMoves"
+    | "farOff";
   /** The cell, the other row, the field: what it is about. */
   readonly about: string;
   /** In plain words. */
@@ -62,12 +97,42 @@ export type ImportColumn = {
   readonly examples: readonly string[];
 };
 
+/** A name in a file of checks that the register does not know, and what has been said about it. */
+export type UnknownName = {
+  readonly thing: NamedThing;
+  readonly name: string;
+  readonly rows: number;
+  readonly to: NameAnswer["to"] | undefined;
+};
+
+/** Rows whose force is the mean of several takes, and the first of them as an example, its figures in `unit`. */
+export type TakesPreview = {
+  readonly rows: number;
+  readonly example: {
+    readonly row: number;
+    readonly takes: readonly number[];
+    readonly mean: number;
+    readonly unit: ForceUnit;
+    readonly decimals: number;
+  };
+};
+
+/** The sheets of a workbook that can be seen and hold something, and the one that is read. */
+export type Book = { readonly sheets: readonly string[]; readonly sheet: string | undefined };
+
 export type ImportPreview = {
+  /** Undefined: the file is text. */
+  readonly book: Book | undefined;
   readonly encoding: "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
   readonly separator: "," | ";" | "\t";
   readonly columns: readonly ImportColumn[];
-  /** What columns can be taken for. */
-  readonly fields: readonly { readonly field: string; readonly needed: boolean; readonly force: boolean }[];
+  /** What columns can be taken for; `many`: several of them for the same. */
+  readonly fields: readonly {
+    readonly field: string;
+    readonly needed: boolean;
+    readonly force: boolean;
+    readonly many: boolean;
+  }[];
   readonly rowCount: number;
   /** Rows that would be imported as things stand. */
   readonly ready: number;
@@ -77,7 +142,20 @@ export type ImportPreview = {
   readonly problemCount: number;
   /** Whether anything stands against importing. */
   readonly stopped: boolean;
+  /** How dates with the month in doubt are read; undefined where none is in doubt, or it has not been said. */
+  readonly dateOrder: ListFile["dateOrder"];
+  /** The unit of forces where head and cell name none, said now or at the last import of such a file. */
+  readonly unit: ListFile["unit"];
+  /** Of checks: names the register does not know, spindles first, the first ones of them. */
+  readonly names: readonly UnknownName[];
+  /** Of checks: what becomes of rows that hold several takes; undefined where no row does. */
+  readonly takes: TakesPreview | undefined;
 };
 
 /** What `register.import` finishes with. */
-export type Imported = { readonly importId: string; readonly imported: number; readonly passedOver: number };
+export type Imported = {
+  /** Undefined: every check of the file was there already, and nothing was filed. */
+  readonly importId: string | undefined;
+  readonly imported: number;
+  readonly passedOver: number;
+};

@@ -106,6 +106,8 @@ export const measuring = {
         "unplug",
         "plug",
         "knock",
+        "load",
+        "unload",
       ]),
       forceN: z.number().positive().max(1e6).optional(),
     }),

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Works } from "../ledger/register.ts";
+import type { BackupView } from "./backupViews.ts";
 import type { LinkView } from "./linkViews.ts";
 import type { Draft, LiveView } from "./seriesViews.ts";
 
@@ -8,6 +9,12 @@ export const pcSettings = z.strictObject({
   theme: z.enum(["system", "light", "dark"]),
   language: z.enum(["system", "en", "de"]),
   sound: z.boolean(),
+  /** People are shown by their initials. */
+  initials: z.boolean(),
+  /** How far the tour of the demo has come; absent: never begun. */
+  tour: z
+    .strictObject({ step: z.number().int().min(0).max(99), state: z.enum(["running", "paused", "done"]) })
+    .optional(),
 });
 export type PcSettings = z.infer<typeof pcSettings>;
 
@@ -15,8 +22,14 @@ export type ProgramView = {
   readonly version: string;
   readonly demo: boolean;
   readonly dataFile: string;
+  /** The chain that is written on; another one means another file is open under this name. */
+  readonly origin: string | undefined;
+  /** After a restore: where the file lies that was in use before. */
+  readonly keptFile: string | undefined;
   /** Why nothing can be written just now, in words. */
   readonly readOnly: string | undefined;
+  /** The records are damaged: an export writes what can be read, a copy can take their place. */
+  readonly damaged: boolean;
   /** True when no spindle exists yet: the page leads by the hand. */
   readonly empty: boolean;
   readonly host: "electron" | "loopback";
@@ -44,4 +57,5 @@ export type Snapshot = {
   /** The check that one act can still take back. */
   readonly undo: { readonly checkId: string; readonly untilMs: number } | undefined;
   readonly jobs: readonly JobView[];
+  readonly backup: BackupView;
 };

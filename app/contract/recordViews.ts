@@ -1,5 +1,7 @@
 import type { Check } from "../ledger/check.ts";
 import type { Adapter, Gauge, ServiceEvent, Spindle } from "../ledger/register.ts";
+import type { Role } from "../people/rights.ts";
+import type { DueItem } from "../round/due/DueFacts.ts";
 import type { SharedMove } from "../trend/commonMode.ts";
 import type { LikeComparison } from "../trend/compareLike.ts";
 import type { FleetPlace } from "../trend/rankFleet.ts";
@@ -32,6 +34,8 @@ export type CheckRow = {
   readonly standardUncertaintyN: number | undefined;
   readonly verdict: Verdict;
   readonly basis: "settled" | "peak" | "typed";
+  /** Measured here, typed in, read out of a gauge's memory, or taken over from an old list. */
+  readonly source: Check["source"];
   readonly n: number;
   readonly dropFromBaseline: number | undefined;
   readonly dropFromPrevious: number | undefined;
@@ -52,6 +56,8 @@ export type SpindlePage = {
   /** Of the last checks that count, oldest first: what only the whole check tells. */
   readonly details: readonly CheckDetail[];
   readonly stop: { readonly checkId: string; readonly sinceMs: number } | undefined;
+  /** When it is to be measured next and why, as the due list has it; undefined: not in use. */
+  readonly due: DueItem | undefined;
 };
 
 export type CheckDetail = {
@@ -107,13 +113,19 @@ export type WaveformView = {
 
 export type OperatorView = {
   readonly operatorId: string;
+  /** As it is to be shown on this PC: the name or the initials; the end of the number where no name is kept. */
   readonly name: string;
-  readonly role: string;
+  readonly initials: string | undefined;
+  /** For whoever edits it; undefined: erased, or never kept here. */
+  readonly fullName: string | undefined;
+  readonly hasPin: boolean;
+  readonly role: Role;
   readonly state: "inUse" | "retired";
 };
 export type GaugeRow = {
   readonly gauge: Gauge;
-  readonly proofState: "none" | "current" | "pastDue";
+  /** `off`: the newest proof found it off, and the curve from before still corrects it. */
+  readonly proofState: "none" | "current" | "pastDue" | "off";
   readonly checkCount: number;
 };
 export type AdapterRow = {

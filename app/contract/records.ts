@@ -41,7 +41,12 @@ export const records = {
   "gauges.save": method<GaugeRow>()(gauge.extend({ gaugeId: id.optional() })),
   "operators.list": method<readonly OperatorView[]>()(nothing),
   "operators.save": method<OperatorView>()(
-    operator.extend({ operatorId: id.optional(), name: z.string().trim().min(1, "a name is needed").max(120) }),
+    operator.extend({
+      operatorId: id.optional(),
+      name: z.string().trim().min(1, "a name is needed").max(120),
+      /** Absent: made from the name. */
+      initials: z.string().trim().min(1).max(8).optional(),
+    }),
   ),
 
   /** What a list from a spreadsheet would bring into the register, and what stands against it. Nothing is filed. */

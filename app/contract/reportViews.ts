@@ -9,6 +9,8 @@ export type ArchiveMade = {
   readonly entries: number;
   readonly waveforms: number;
   readonly heads: readonly ArchiveHead[];
+  /** Entries and readings that are damaged or gone; `damaged.txt` in the archive names them. */
+  readonly leftOut: number;
 };
 
 export type ArchiveTaken = {
@@ -44,3 +46,6 @@ export type Validation = {
 };
 
 export type ValidationMade = Validation & { readonly report: MadeFile };
+
+/** What `people.export` finishes with. */
+export type PersonExported = { readonly file: string; readonly bytes: number; readonly entries: number };

@@ -28,12 +28,16 @@ export type StopView = {
   readonly limits: Limits;
   /** Not in use any more: nothing is filed for it. */
   readonly retired: boolean;
+  /** Put off to come back to, or left out of the round, and why. */
+  readonly passed: { readonly as: "later" | "leftOut"; readonly why: string } | undefined;
   /** The check that was made on this round's day or after. */
   readonly done: { readonly checkId: string; readonly valueN: number | undefined } | undefined;
 };
 
 export type RoundView = {
   readonly roundId: string;
+  /** Another one as soon as anything of it is changed: what acts on it says which one it saw. */
+  readonly version: string;
   readonly name: string;
   readonly on: string;
   readonly state: "open" | "done" | "cancelled";

@@ -3,12 +3,16 @@ import { id, name, note, plainDate, reasonText } from "../ledger/fields.ts";
 import type { StoredDumpFormat } from "../ledger/round.ts";
 import { forceUnits } from "../quantity/forceUnits.ts";
 import type { WorksCalendar } from "../round/due/WorksCalendar.ts";
+import { MOST_RECORDS } from "../round/dump/DumpReading.ts";
 import { source } from "./linkViews.ts";
 import { method, nothing } from "./method.ts";
 import type { DockingResult, DockingView, DueView, MadeFile, RoundView } from "./roundViews.ts";
+import type { Draft } from "./seriesViews.ts";
 
 const language = z.enum(["en", "de"]);
 const location = z.string().trim().min(1).max(20);
+/** Of a round as it was seen; changed since, the act is refused. Absent: however it stands. */
+const version = z.string().max(40);
 const field = z.enum(["number", "force", "unit", "time", "location", "ignored", "date", "stamp", "kind"]);
 
 /** Answers to what a memory could not tell, and what the user says about its columns. */
@@ -31,6 +35,7 @@ const docked = {
 /** Calls about due dates, rounds, and what comes back from them. */
 export const rounds = {
   "rounds.due": method<DueView>()(nothing),
+  "rounds.getCalendar": method<WorksCalendar>()(nothing),
   "rounds.saveCalendar": method<WorksCalendar>()(
     z.strictObject({
       weekdays: z.array(z.number().int().min(1).max(7)).min(1, "the works must be open on some day").max(7),
@@ -43,6 +48,7 @@ export const rounds = {
   "rounds.save": method<RoundView>()(
     z.strictObject({
       roundId: id.optional(),
+      version: version.optional(),
       name,
       on: plainDate,
       gaugeId: id.optional(),
@@ -56,8 +62,24 @@ export const rounds = {
       note: note.optional(),
     }),
   ),
-  "rounds.end": method<RoundView>()(z.strictObject({ roundId: id, state: z.enum(["done", "cancelled"]) })),
-  "rounds.sheet": method<MadeFile>()(z.strictObject({ roundId: id, as: z.enum(["pdf", "csv"]), language })),
+  "rounds.end": method<RoundView>()(
+    z.strictObject({ roundId: id, version: version.optional(), state: z.enum(["done", "cancelled"]) }),
+  ),
+  /** Takes a round in hand: the series in work is tagged with its next stop, and each further one as well. Null puts it away. */
+  "rounds.lead": method<Draft>()(z.strictObject({ roundId: id.nullable() })),
+  /** Puts the stop off to come back to it, or leaves it out of the round; the next one is tagged. */
+  "rounds.pass": method<Draft>()(
+    z.strictObject({ roundId: id, spindleId: id, as: z.enum(["later", "leftOut"]), why: reasonText }),
+  ),
+  "rounds.sheet": method<MadeFile>()(
+    z.strictObject({
+      roundId: id,
+      as: z.enum(["pdf", "csv"]),
+      language,
+      /** Absent: A4. */
+      paper: z.enum(["A4", "Letter"]).optional(),
+    }),
+  ),
   "rounds.calendar": method<MadeFile>()(z.strictObject({ language })),
   "labels.print": method<MadeFile>()(
     z.strictObject({
@@ -67,12 +89,18 @@ export const rounds = {
       size: z.enum(["small", "medium", "large"]),
       /** Labels of a sheet that are used already. */
       skip: z.number().int().min(0).max(200).optional(),
+      /** Absent: en. */
+      language: language.optional(),
     }),
   ),
 
   "formats.list": method<readonly StoredDumpFormat[]>()(nothing),
   /** Keeps how the docking in work was read, under a name. */
   "formats.keep": method<StoredDumpFormat>()(z.strictObject({ dockingId: id, name })),
+  /** Another name for a kept way of reading, or out of use: then it is offered no more, and can be put in use again. */
+  "formats.save": method<StoredDumpFormat>()(
+    z.strictObject({ formatId: id, name, state: z.enum(["inUse", "retired"]) }),
+  ),
 
   /** Reads a memory or a file as text; with a docking's id it is read anew with other answers. */
   "docking.read": method<DockingView>()(
@@ -80,6 +108,8 @@ export const rounds = {
       dockingId: id.optional(),
       text: z.string().max(4_000_000).optional(),
       fileName: z.string().max(260).optional(),
+      /** Nothing of it was docked before, though without dates it looks so. */
+      allNew: z.boolean().optional(),
       ...docked,
     }),
   ),
@@ -87,6 +117,8 @@ export const rounds = {
   "docking.fetch": method<DockingView>()(
     z.strictObject({ source, request: z.string().min(1).max(40).optional(), ...docked }),
   ),
+  /** Only in the demo: the simulated gauge comes back from a round with slips and is docked; `anew` sends it on another one. */
+  "docking.demo": method<DockingView>()(z.strictObject({ anew: z.boolean().optional() })),
   /** Values written on the sheet, typed in by spindle: "17.92 kN". */
   "docking.type": method<DockingView>()(
     z.strictObject({
@@ -104,14 +136,25 @@ export const rounds = {
           z.strictObject({
             spindleId: id,
             adapterId: id.nullable(),
-            takes: z.array(z.number().int().min(0)).min(1).max(200),
+            takes: z.array(z.number().int().min(0)).min(1).max(MOST_RECORDS),
             factor: z.number().positive().max(1e6),
           }),
         )
-        .max(500),
+        .max(5_000), // without a round every spindle of the works may have its readings
       /** Readings that are filed nowhere, and why. */
-      leftOut: z.array(z.strictObject({ take: z.number().int().min(0), why: z.string().min(1).max(200) })).max(10_000),
-      answers: z.array(z.strictObject({ code: z.string().max(40), answer: z.string().max(40) })).max(1_000),
+      leftOut: z
+        .array(z.strictObject({ take: z.number().int().min(0), why: z.string().min(1).max(200) }))
+        .max(MOST_RECORDS),
+      /** What was asked and said, once for all that are alike; `count` where there were several. */
+      answers: z
+        .array(
+          z.strictObject({
+            code: z.string().max(40),
+            answer: z.string().max(40),
+            count: z.number().int().min(2).optional(),
+          }),
+        )
+        .max(1_000),
       /** Reasons for going on in spite of a warning, by its code. */
       reasons: z.record(z.string().max(40), reasonText).optional(),
       operatorId: id.optional(),

@@ -75,7 +75,10 @@ export type Draft = {
   readonly counter: number | undefined;
   readonly note: string;
   readonly workOrder: string | undefined;
+  /** The round in hand, which leads from spindle to spindle. */
   readonly roundId: string | undefined;
+  /** The adapter its stop before was measured with; where this series takes another, it is changed first. */
+  readonly adapterBefore: string | undefined;
   readonly cycles: readonly CycleView[];
   /** A value typed in instead of measured; in newtons, with the text as typed. */
   readonly typed: { readonly valueN: number; readonly text: string } | undefined;

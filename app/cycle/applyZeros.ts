@@ -5,7 +5,7 @@ export type ZeroedSeries = {
   readonly cycles: readonly Cycle[];
   /** `first`: the first zero stands; `interpolated`: later ones were believed. */
   readonly mode: "first" | "interpolated";
-  /** Half the change of the zero over the series where the first one stands: a rectangular half-width of the budget. */
+  /** Half the greatest change of the zero since the last one that was believed: a rectangular half-width of the budget. */
   readonly halfChangeN: number;
 };
 
@@ -18,8 +18,8 @@ const longRestS = 30;
  * drift steadily (three true rests and more near one straight line that rises or falls beyond their scatter): then each
  * cycle's zero lies between those of the rests around it, in time. A zero after 30 s of rest is believed too, and those
  * between it and the one before are interpolated. A cycle next to a strained rest takes the zero between the nearest
- * true ones. Where the zero was set anew between two cycles, the rule begins anew. Pure: the same cycles give the same forces, whether they come one by one or all at once; call it again
- * when one is added.
+ * true ones. Where the zero was set anew between two cycles, the rule begins anew. Pure: the same cycles give the same
+ * forces, whether they come one by one or all at once; call it again when one is added.
  * @param cycles  of one series, as the detector gave them, in order
  * @param closing  the rest after the last cycle as far as it has lasted, when it is known better than at its hand-out
  */
@@ -37,9 +37,7 @@ export function applyZeros(cycles: readonly Cycle[], closing?: Rest): ZeroedSeri
 
 function ofOneZero(cycles: readonly Cycle[], closing: Rest | undefined): ZeroedSeries {
   const rests = trueRests(cycles, closing);
-  const first = rests[0];
-  const last = rests.at(-1);
-  if (first === undefined || last === undefined) return { cycles, mode: "first", halfChangeN: 0 };
+  if (rests.length === 0) return { cycles, mode: "first", halfChangeN: 0 };
   const drifting = driftsSteadily(rests);
   const steady = drifting ? undefined : commonZero(rests);
   if (steady !== undefined)
@@ -49,9 +47,14 @@ function ofOneZero(cycles: readonly Cycle[], closing: Rest | undefined): ZeroedS
     const strained = cycle.zeroBeforeN === undefined || cycle.flags.includes("notReleased");
     return withZero(cycle, zeroAt(strained ? rests : anchors, middleOf(cycle)));
   });
-  return anchors.length > 1
-    ? { cycles: zeroed, mode: "interpolated", halfChangeN: 0 }
-    : { cycles: zeroed, mode: "first", halfChangeN: Math.abs(last.indicationN - first.indicationN) / 2 };
+  const mode = anchors.length > 1 ? "interpolated" : "first";
+  return { cycles: zeroed, mode, halfChangeN: greatestChange(rests, anchors.at(-1)!) / 2 };
+}
+
+/** How far the rests after a believed zero went from it: one that came back in the end was away all the same. */
+function greatestChange(rests: readonly Rest[], believed: Rest): number {
+  const later = rests.slice(rests.lastIndexOf(believed));
+  return later.reduce((most, r) => Math.max(most, Math.abs(r.indicationN - believed.indicationN)), 0);
 }
 
 /** Farther apart than this, in standard uncertainties, rests are not of one zero. */

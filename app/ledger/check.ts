@@ -172,6 +172,14 @@ export const check = strict({
   clockDoubtful: z.boolean(),
   roundId: id.nullable(),
   workOrder: z.string().max(80).nullable(),
+  /** Which file an imported check came from, and its row there. */
+  imported: strict({
+    importId: id,
+    fileHash: z.string().regex(/^[0-9a-f]{64}$/),
+    row: z.number().int().min(1),
+    /** Newtons, in the order of the columns, where the row held several takes; the check's value is their mean. */
+    takesN: z.array(z.number()).max(200).optional(),
+  }).optional(),
 });
 
 export const voiding = strict({ checkId: id, reason: reasonText, operatorId: id.nullable() });

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { baselineChoice, check, remeasureMark, replacement, stopRelease, voiding } from "./check.ts";
-import { id, name, reasonText, strict } from "./fields.ts";
+import { id, name, reasonText, strict, unit } from "./fields.ts";
+import { adjustment, plan, proof, reference } from "./proof.ts";
 import { quickParse } from "./quickParse.ts";
 import { adapter, gauge, operator, serviceEvent, spindle, storedPattern, works } from "./register.ts";
 import { docking, round, storedDumpFormat } from "./round.ts";
@@ -10,7 +11,7 @@ const setting = strict({ key: z.string().min(1).max(80), value: z.json() });
 
 /** A role given or taken, a restore, a merge: acts on the file itself. */
 const act = strict({
-  what: z.enum(["roleChanged", "restored", "merged", "pinSet"]),
+  what: z.enum(["roleChanged", "restored", "merged", "pinSet", "limitsChanged", "nameErased"]),
   detail: z.string().max(500),
   operatorId: id.nullable(),
 });
@@ -21,9 +22,26 @@ const imported = strict({
   fileHash: z.string().regex(/^[0-9a-f]{64}$/),
   entries: z.number().int().min(0),
   reason: reasonText.optional(),
+  what: z.enum(["spindles", "adapters", "gauges", "checks"]).optional(),
+  /** Who imported it, where somebody was chosen. */
+  operatorId: id.optional(),
+  /** How the file was read; the next one with the same head is read so too unless somebody says otherwise. */
+  reading: strict({
+    columns: z.array(strict({ name: z.string().max(500), field: z.string().max(40).nullable() })).max(200),
+    unit: unit.optional(),
+    dateOrder: z.enum(["dayFirst", "monthFirst"]).optional(),
+    sheet: z.string().max(120).optional(),
+    /** Names of spindles and tools in the file, and what each was taken for. */
+    names: z
+      .array(
+        strict({ thing: z.enum(["spindle", "adapter", "gauge"]), name: z.string().max(200), to: z.string().max(40) }),
+      )
+      .max(5_000)
+      .optional(),
+  }).optional(),
 });
 
-/** Kinds that later rooms fill (rounds, docking, proofs): their own schema refines the body. */
+/** Kinds that a later room fills: its own schema refines the body. */
 const open = z.looseObject({ name: name.optional() });
 
 /**
@@ -47,11 +65,11 @@ export const kinds = {
   setting,
   act,
   import: imported,
-  reference: open,
+  reference,
   dumpFormat: storedDumpFormat,
-  proof: open,
-  adjustment: open,
-  plan: open,
+  proof,
+  adjustment,
+  plan,
   round,
   docking,
   attachment: open,

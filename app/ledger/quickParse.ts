@@ -36,6 +36,10 @@ type Definition = {
   readonly element?: z.ZodType;
   readonly innerType?: z.ZodType;
   readonly entries?: Readonly<Record<string, string | number>>;
+  readonly keyType?: z.ZodType;
+  readonly valueType?: z.ZodType;
+  readonly options?: readonly z.ZodType[];
+  readonly getter?: () => z.ZodType;
 };
 type CheckDefinition = {
   readonly check: string;
@@ -62,6 +66,16 @@ const makers: Readonly<Record<string, (def: Definition) => Reader | undefined>> 
     const inner = readerOf(innerType!); // an optional has one
     return (value) => (value === undefined ? undefined : inner(value));
   },
+  null: ({ checks }) => (checks?.length ? undefined : (value) => (value === null ? null : UNSURE)),
+  lazy: ({ getter }) => {
+    let inner: Reader | undefined;
+    return (value) => {
+      inner ??= readerOf(getter!()); // a lazy one has one; it may be around itself
+      return inner(value);
+    };
+  },
+  union: unionReader,
+  record: recordReader,
   number: numberReader,
   string: stringReader,
   array: arrayReader,
@@ -148,5 +162,39 @@ function objectReader(def: Definition): Reader | undefined {
     }
     for (const _ in record) known -= 1; // an unknown member, or one that is there and undefined
     return known === 0 ? copy : UNSURE;
+  };
+}
+
+/** Kinds of value that cannot be taken for one another: then the first reader that takes a value is the schema's too. */
+const apart = new Set(["string", "number", "boolean", "null", "array", "record"]);
+
+function unionReader({ options = [], checks }: Definition): Reader | undefined {
+  const types = options.map((option) => option._zod.def.type as string); // one of the library's own names
+  if (checks?.length || new Set(types).size !== types.length || types.some((type) => !apart.has(type)))
+    return undefined;
+  const readers = options.map(readerOf);
+  return (value) => {
+    for (const read of readers) {
+      const found = read(value);
+      if (found !== UNSURE) return found;
+    }
+    return UNSURE;
+  };
+}
+
+/** Names as they stand, in the order in which they come. */
+function recordReader({ keyType, valueType, checks }: Definition): Reader | undefined {
+  const key = keyType?._zod.def as Definition | undefined;
+  if (checks?.length || key?.type !== "string" || key.checks?.length || key.format !== undefined) return undefined;
+  const read = readerOf(valueType!); // a record has one
+  return (value) => {
+    if (typeof value !== "object" || value === null || Object.getPrototypeOf(value) !== Object.prototype) return UNSURE;
+    const copy: Record<string, unknown> = {};
+    for (const [name, member] of Object.entries(value)) {
+      const found = name === "__proto__" ? UNSURE : read(member);
+      if (found === UNSURE || found === undefined) return UNSURE;
+      copy[name] = found;
+    }
+    return copy;
   };
 }

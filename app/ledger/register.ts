@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { roles } from "../people/rights.ts";
 import { fraction, id, name, note, plainDate, positiveN, state, strict, unit } from "./fields.ts";
 
 /** What is known of the places, tools and people. A later entry with the same id replaces the earlier one whole. */
@@ -45,6 +46,8 @@ export const works = strict({
   intervalDays: z.number().int().min(1).max(3650),
   /** What enters every budget where nothing better is known; absent figures are defaults nobody has confirmed. */
   assumptions: assumptions.optional(),
+  /** The laboratory's own accreditation text, for its proofs; absent: reports say that they are no accredited certificate. */
+  accreditation: z.string().trim().min(1).max(2_000).optional(),
 });
 
 export const spindle = strict({
@@ -130,7 +133,7 @@ export const storedPattern = strict({ patternId: id, name, pattern: z.record(z.s
 /** Only the id is chained; the name lives in a table that can be erased. */
 export const operator = strict({
   operatorId: id,
-  role: z.enum(["technician", "planner", "lab", "keeper"]),
+  role: z.enum(roles),
   state,
 });
 

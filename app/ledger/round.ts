@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { forceUnits } from "../quantity/forceUnits.ts";
 import type { DumpFormat } from "../round/dump/DumpFormat.ts";
-import { id, instant, name, note, plainDate, strict, unit } from "./fields.ts";
+import { id, instant, name, note, plainDate, reasonText, strict, unit } from "./fields.ts";
 
 /** Rounds, what came back from them, and how memories are read. */
 
@@ -24,6 +24,8 @@ export const round = strict({
         location: location.nullable(),
         /** What it was expected to show when the round was made. */
         expectedN: z.number().positive().nullable(),
+        /** Put off to come back to, or left out of the round, and why. */
+        passed: strict({ as: z.enum(["later", "leftOut"]), why: reasonText, at: instant }).optional(),
       }),
     )
     .min(1)
@@ -74,8 +76,10 @@ export const docking = strict({
     setSince: z.boolean(),
   }).nullable(),
   records: z.array(dockedRecord).max(10_000),
-  /** Questions that stood when it was accepted, and what was done. */
-  answers: z.array(strict({ code: z.string().max(40), answer: z.string().max(40) })).max(1_000),
+  /** Questions that stood when it was accepted, and what was done: those alike once, `count` of them. */
+  answers: z
+    .array(strict({ code: z.string().max(40), answer: z.string().max(40), count: z.number().int().min(2).optional() }))
+    .max(1_000),
 });
 
 const order = z.enum(["ymd", "dmy", "mdy"]);
@@ -110,8 +114,14 @@ export const dumpFormatSchema = strict({
   request: z.string().min(1).max(40).optional(),
 }) satisfies z.ZodType<DumpFormat>;
 
-/** A dump format under a name; the ledger keeps it as it stood. */
-export const storedDumpFormat = strict({ formatId: id, name, format: dumpFormatSchema });
+/** A dump format under a name; the ledger keeps it as it stood. A later entry with the same id replaces the earlier one whole. */
+export const storedDumpFormat = strict({
+  formatId: id,
+  name,
+  format: dumpFormatSchema,
+  /** Absent: in use. */
+  state: z.enum(["inUse", "retired"]).optional(),
+});
 
 export type Round = z.infer<typeof round>;
 export type Docking = z.infer<typeof docking>;

@@ -1,8 +1,7 @@
 import type { Limits, Verdict } from "../verdict/Judgement.ts";
 
-/** One check that counts. Voided checks are left out by whoever reads the history: they take no part in any trend. */
-export type CheckPoint = {
-  readonly checkId: string;
+/** Of a check that counts, what tells where its spindle is going: all that a ranking of many reads. */
+export type CoursePoint = {
   readonly atMs: number;
   /** Tool changes of the machine at that time, where it shows them. */
   readonly counter?: number | undefined;
@@ -12,6 +11,15 @@ export type CheckPoint = {
   readonly standardUncertaintyN?: number | undefined;
   /** The part of it that every check with the same gauge and adapter shares (proof, adapter scale); absent: not split. */
   readonly commonUncertaintyN?: number | undefined;
+  readonly gaugeId?: string | undefined;
+  readonly adapterId?: string | undefined;
+  /** `beforeService` keeps a check of the service's own day on the old side of it. */
+  readonly reason?: string | undefined;
+};
+
+/** One check that counts. Voided checks are left out by whoever reads the history: they take no part in any trend. */
+export type CheckPoint = CoursePoint & {
+  readonly checkId: string;
   /** Standard deviation from clamping to clamping inside the check. */
   readonly seriesSN?: number | undefined;
   /** How many clampings that is from. */
@@ -20,11 +28,7 @@ export type CheckPoint = {
   readonly creep?: number | undefined;
   /** At least one cycle of it was flagged `notReleased`. */
   readonly notReleased?: boolean | undefined;
-  readonly gaugeId?: string | undefined;
-  readonly adapterId?: string | undefined;
   readonly verdict: Verdict;
-  /** `beforeService` keeps a check of the service's own day on the old side of it. */
-  readonly reason?: string | undefined;
   /** The limits as they stood with the check; a change is named among the trend's notes. */
   readonly limits?: Limits | undefined;
 };
@@ -49,9 +53,9 @@ export type ServiceMark = {
 };
 
 /** What one spindle has been through, in any order; limits are today's. */
-export type History = {
+export type History<P extends CoursePoint = CheckPoint> = {
   readonly spindleId: string;
-  readonly points: readonly CheckPoint[];
+  readonly points: readonly P[];
   readonly events: readonly ServiceMark[];
   readonly limits: Limits;
 };

@@ -3,7 +3,7 @@ import { studentCdf } from "../numerics/studentCdf.ts";
 import { type Contrast, contrastsAt } from "./fleet/contrastsAt.ts";
 import { type Factor, factorsOf } from "./fleet/factorsOf.ts";
 import { type FleetTracks, fleetTracks } from "./fleet/fleetTracks.ts";
-import type { History } from "./History.ts";
+import type { CoursePoint, History } from "./History.ts";
 
 /** Spindles that moved together since a date, and the gauge or adapter they have in common. */
 export type SharedMove = {
@@ -39,7 +39,7 @@ export type CommonModeOptions = {
  * looked for: a gauge gone off would else blame every adapter used with it.
  * @returns  strongest first
  */
-export function commonModes(histories: readonly History[], options: CommonModeOptions = {}): SharedMove[] {
+export function commonModes(histories: readonly History<CoursePoint>[], options: CommonModeOptions = {}): SharedMove[] {
   const { lookBackDays = 400, leastSpindles = 5 } = options;
   const tracks = fleetTracks(histories);
   if (tracks === undefined) return [];

@@ -1,7 +1,7 @@
 import { type CutSeries, cutSeries, type Stretch } from "./cutSeries.ts";
 import { fitStretch, type StretchFit } from "./fitStretch.ts";
 import { type Forecast, forecastLimit } from "./forecastLimit.ts";
-import type { CheckPoint, History } from "./History.ts";
+import type { CheckPoint, CoursePoint, History } from "./History.ts";
 import { serviceCuts } from "./serviceCuts.ts";
 import { type AxisPlaces, type TrendAxis, trendAxis } from "./trendAxis.ts";
 
@@ -14,11 +14,11 @@ export type LimitForecast = Forecast & {
 };
 
 /** Where a spindle is going, without what only its own page shows: all that a ranking of many needs. */
-export type Course = {
+export type Course<P extends CoursePoint = CheckPoint> = {
   readonly axis: TrendAxis;
-  readonly checks: readonly CheckPoint[];
+  readonly checks: readonly P[];
   /** The same checks, named as a `Trend` names them. */
-  readonly points: readonly CheckPoint[];
+  readonly points: readonly P[];
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly cut: CutSeries;
@@ -39,7 +39,10 @@ export type CourseOptions = {
  * Cuts a history at its services and clear steps, fits the last stretch, and foretells when it reaches the limits.
  * @param history  checks in any order; voided ones left out
  */
-export function courseOf(history: History, { xAxis = "date", confidence = 0.9 }: CourseOptions = {}): Course {
+export function courseOf<P extends CoursePoint>(
+  history: History<P>,
+  { xAxis = "date", confidence = 0.9 }: CourseOptions = {},
+): Course<P> {
   const places = trendAxis(history.points, xAxis);
   const { axis, checks, x } = places;
   const y = new Float64Array(checks.length);
@@ -65,7 +68,7 @@ export function fitOf({ x, y, cut }: Pick<Course, "x" | "y" | "cut">, { from, to
  * What all checks of the stretch share: as filed, else what their stated uncertainty has beyond the scatter seen,
  * since that part cannot be random from check to check.
  */
-function sharedUncertainty(own: readonly CheckPoint[], fit: StretchFit): number {
+function sharedUncertainty(own: readonly CoursePoint[], fit: StretchFit): number {
   const filed = meanSquare(own, (p) => p.commonUncertaintyN);
   if (filed !== undefined) return Math.sqrt(filed);
   const stated = meanSquare(own, (p) => p.standardUncertaintyN);
@@ -74,7 +77,7 @@ function sharedUncertainty(own: readonly CheckPoint[], fit: StretchFit): number 
 }
 
 /** Over the checks that have it; undefined where none has. */
-function meanSquare(own: readonly CheckPoint[], of: (p: CheckPoint) => number | undefined): number | undefined {
+function meanSquare(own: readonly CoursePoint[], of: (p: CoursePoint) => number | undefined): number | undefined {
   let n = 0;
   let sum = 0;
   for (const point of own) {
@@ -87,13 +90,12 @@ function meanSquare(own: readonly CheckPoint[], of: (p: CheckPoint) => number | 
 }
 
 function forecastsOf(
-  history: History,
+  { limits: { warningN, minimumN } }: Pick<History, "limits">,
   fit: StretchFit,
   { horizon, instantOf }: AxisPlaces,
   confidence: number,
   shared: number,
 ): LimitForecast[] {
-  const { warningN, minimumN } = history.limits;
   return [
     { which: "warning" as const, limit: warningN },
     { which: "minimum" as const, limit: minimumN },

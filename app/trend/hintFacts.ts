@@ -1,6 +1,7 @@
 import { median } from "../numerics/median.ts";
 import type { SharedMove } from "./commonMode.ts";
 import type { CheckPoint, History } from "./History.ts";
+import { lateOverEarly } from "./lateOverEarly.ts";
 import type { ServiceEffect } from "./serviceEffects.ts";
 import type { Trend, TrendAlarm, TrendPoint, TrendStep } from "./trendOf.ts";
 
@@ -54,7 +55,9 @@ export function factsOf(
     stepsDown: trend.steps.filter((s) => s.sizeN < 0),
     scatter: trend.scatter,
     scatterGrows: trend.scatter?.direction === "rises",
-    creepRatio: creepRatio(own),
+    creepRatio: lateOverEarly(
+      Float64Array.from(own.flatMap((p) => (p.creep === undefined ? [] : [Math.abs(p.creep)]))),
+    ),
     alarm: trend.alarm,
     services: trend.services,
     strays: trend.points.filter((point) => point.stray),
@@ -62,12 +65,4 @@ export function factsOf(
     sharedMove: sharedMoves?.find((m) => m.spindleIds.includes(history.spindleId) && m.sinceMs >= since),
     looked: sharedMoves !== undefined,
   };
-}
-
-function creepRatio(own: readonly CheckPoint[]): number | undefined {
-  const creep = own.flatMap((p) => (p.creep === undefined ? [] : [Math.abs(p.creep)]));
-  if (creep.length < 6) return undefined;
-  const third = Math.floor(creep.length / 3);
-  const early = median(creep.slice(0, third));
-  return early > 0 ? median(creep.slice(-third)) / early : undefined;
 }

@@ -36,8 +36,8 @@ export type FleetReason =
   | "riskAtRound"
   | "belowWarning"
   | "reachesMinimum"
-  | "reachesWarning"
   | "verdictWatch"
+  | "reachesWarning"
   | "neverMeasured"
   | "cannotTell"
   | "steady";
@@ -63,8 +63,8 @@ const RISKY = 0.05;
 
 /**
  * The order in which to service spindles: those that must not cut, those to act on, those likely to be below their minimum
- * at the next round (by that chance), those on their way there (by expected date), those watched, those nobody can tell
- * of, and last those that hold. Equal ones go by the lesser force over the minimum, then by id, so that the order
+ * at the next round (by that chance), those on their way there (by expected date), those watched, those on their way
+ * to the warning, those nobody can tell of, and last those that hold. Equal ones go by the lesser force over the minimum, then by id, so that the order
  * never jumps.
  */
 export function rankFleet(entries: readonly FleetEntry[]): FleetPlace[] {
@@ -103,8 +103,8 @@ const order: readonly FleetReason[] = [
   "riskAtRound",
   "belowWarning",
   "reachesMinimum",
-  "reachesWarning",
   "verdictWatch",
+  "reachesWarning",
   "neverMeasured",
   "cannotTell",
   "steady",
@@ -119,8 +119,8 @@ function reasonOf({ trend, verdict, stopped }: FleetEntry, risk: number | undefi
   if (risk !== undefined && risk >= RISKY) return "riskAtRound";
   if (warning?.state === "already") return "belowWarning";
   if (minimum?.state === "crosses") return "reachesMinimum";
-  if (warning?.state === "crosses") return "reachesWarning";
   if (verdict === "watch") return "verdictWatch";
+  if (warning?.state === "crosses") return "reachesWarning";
   if (trend.points.length === 0) return "neverMeasured";
   const told = trend.forecasts.some((f) => f.state === "notWithinTenYears");
   return told ? "steady" : "cannotTell";

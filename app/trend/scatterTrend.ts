@@ -1,6 +1,7 @@
 import { median } from "../numerics/median.ts";
 import { sampleFactors } from "./control/sampleFactors.ts";
 import type { CheckPoint } from "./History.ts";
+import { lateOverEarly } from "./lateOverEarly.ts";
 import { mannKendall } from "./mannKendall.ts";
 
 export type ScatterTrend = {
@@ -9,7 +10,7 @@ export type ScatterTrend = {
   readonly direction: "rises" | "falls" | "none" | "cannotTell";
   /** Two-sided, of the Mann-Kendall test on s over the value. */
   readonly p: number;
-  /** Median of the last third over median of the first third; undefined where that is 0 or there are under six. */
+  /** Median of the last third over median of the first third; undefined where that is as good as 0 or there are under six. */
   readonly ratio: number | undefined;
   /** The last check's s lies above what the ones before allow (limit B4 of a chart of s). */
   readonly lastAboveLimit: boolean;
@@ -37,13 +38,6 @@ export function scatterTrend(points: readonly CheckPoint[]): ScatterTrend | unde
     ratio: lateOverEarly(shares),
     lastAboveLimit: isAboveLimit(shares, known.at(-1)!.seriesCount),
   };
-}
-
-function lateOverEarly(shares: Float64Array): number | undefined {
-  const third = Math.floor(shares.length / 3);
-  if (third < 2) return undefined;
-  const early = median(shares.subarray(0, third));
-  return early > 0 ? median(shares.subarray(shares.length - third)) / early : undefined;
 }
 
 function isAboveLimit(shares: Float64Array, clampings: number | undefined): boolean {

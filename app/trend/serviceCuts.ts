@@ -1,4 +1,4 @@
-import type { CheckPoint, ServiceKind, ServiceMark } from "./History.ts";
+import type { CoursePoint, ServiceKind, ServiceMark } from "./History.ts";
 
 /** Work that changes what the springs, the gripper or the setting give: the history begins anew there. */
 const renewing: ReadonlySet<ServiceKind> = new Set([
@@ -21,20 +21,20 @@ export type ServiceCut = {
 
 /**
  * Where services cut a history. A crash or another event cuts only when it set a new baseline. A check of the
- * service's own day counts as after it, unless it was made as the check before the service.
+ * service's own day counts as after it, unless it, or a later one of that day, was made as the check before the service.
  * @param points  in the order of time
  */
-export function serviceCuts(points: readonly CheckPoint[], events: readonly ServiceMark[]): ServiceCut[] {
+export function serviceCuts(points: readonly CoursePoint[], events: readonly ServiceMark[]): ServiceCut[] {
   return events
     .filter((mark) => mark.newBaseline || renewing.has(mark.kind))
     .sort((a, b) => a.atMs - b.atMs)
     .map((mark) => {
-      const firstAfter = points.findIndex((p) => isAfter(p, mark));
-      return { mark, firstAfter: firstAfter < 0 ? points.length : firstAfter };
+      const first = points.findIndex((p) => p.atMs >= mark.atMs);
+      const lastBefore = points.findLastIndex((p) => isOfDay(p, mark) && p.reason === "beforeService");
+      return { mark, firstAfter: Math.max(first < 0 ? points.length : first, lastBefore + 1) };
     });
 }
 
-function isAfter(point: CheckPoint, mark: ServiceMark): boolean {
-  const sameDay = point.atMs >= mark.atMs && point.atMs < mark.atMs + DAY_MS;
-  return sameDay ? point.reason !== "beforeService" : point.atMs > mark.atMs;
+function isOfDay(point: CoursePoint, mark: ServiceMark): boolean {
+  return point.atMs >= mark.atMs && point.atMs < mark.atMs + DAY_MS;
 }

@@ -33,9 +33,10 @@ const SIDE = 3;
 export function serviceEffects(history: History): ServiceEffect[] {
   const points = inTime(history.points);
   const cuts = serviceCuts(points, history.events);
-  return cuts.flatMap(({ mark, firstAfter }, k) => {
-    const from = cuts[k - 1]?.firstAfter ?? 0;
-    const to = cuts[k + 1]?.firstAfter ?? points.length;
+  return cuts.flatMap(({ mark, firstAfter }) => {
+    // Two services between the same checks have one effect, told at both.
+    const from = cuts.findLast((cut) => cut.firstAfter < firstAfter)?.firstAfter ?? 0;
+    const to = cuts.find((cut) => cut.firstAfter > firstAfter)?.firstAfter ?? points.length;
     const before = points.slice(Math.max(from, firstAfter - SIDE), firstAfter);
     const after = points.slice(firstAfter, Math.min(to, firstAfter + SIDE));
     return before.length === 0 || after.length === 0 ? [] : [effectOf(mark, before, after)];

@@ -15,6 +15,8 @@ export type ZipEntry = {
 /** Above this nothing we write comes near; a directory is read whole. */
 const MAX_DIRECTORY = 256 * 1024 * 1024;
 const MAX_32 = 0xffff_ffff;
+/** No file is open. */
+const NONE = -1;
 
 /**
  * The directory of a zip archive. Nothing is ever unpacked to disk; names that would lead out of a folder are refused
@@ -26,20 +28,24 @@ export class ZipReader {
   readonly path: string;
   readonly entries: ReadonlyMap<string, ZipEntry>;
   readonly #fd: number;
+  readonly #bytes: Buffer | undefined;
 
-  constructor(path: string) {
+  /** @param bytes  the archive itself, where it came by another way than the disk; `path` is then its name alone */
+  constructor(path: string, bytes?: Buffer) {
     this.path = path;
-    this.#fd = openSync(path, "r");
+    this.#bytes = bytes;
+    this.#fd = bytes === undefined ? openSync(path, "r") : NONE;
     try {
       this.entries = this.#directory();
     } catch (cause) {
-      closeSync(this.#fd);
+      this.close();
       throw cause;
     }
   }
 
   /** Bytes of the archive; fewer than asked for only at its end. */
   read(at: number, length: number): Buffer {
+    if (this.#bytes !== undefined) return this.#bytes.subarray(at, at + length);
     const bytes = Buffer.alloc(length);
     let filled = 0;
     while (filled < length) {
@@ -63,12 +69,16 @@ export class ZipReader {
   }
 
   close(): void {
-    closeSync(this.#fd);
+    if (this.#fd !== NONE) closeSync(this.#fd);
+  }
+
+  #size(): number {
+    return this.#bytes?.length ?? fstatSync(this.#fd).size;
   }
 
   #directory(): Map<string, ZipEntry> {
     const { at, size, count } = this.#end();
-    if (size > MAX_DIRECTORY || at + size > fstatSync(this.#fd).size) throw this.broken("it is no whole zip archive");
+    if (size > MAX_DIRECTORY || at + size > this.#size()) throw this.broken("it is no whole zip archive");
     const bytes = this.read(at, size);
     const entries = new Map<string, ZipEntry>();
     let from = 0;
@@ -103,7 +113,7 @@ export class ZipReader {
   }
 
   #end(): { at: number; size: number; count: number } {
-    const { size } = fstatSync(this.#fd);
+    const size = this.#size();
     const tailAt = Math.max(0, size - 22 - 0xffff);
     const tail = this.read(tailAt, size - tailAt);
     const endAt = tail.lastIndexOf(Buffer.from([0x50, 0x4b, 0x05, 0x06]));

@@ -1,8 +1,8 @@
 import { type Check, filedCycle } from "../../app/ledger/check.ts";
 import { type Kind, kinds } from "../../app/ledger/kinds.ts";
+import { csvLine } from "../../app/words/csvCell.ts";
 import type { FiledEntry } from "../store/Store.ts";
 import { type Column, columnsOf, valueAt } from "./columnsOf.ts";
-import { csvLine } from "./csvCell.ts";
 
 /** One CSV file of an archive. */
 export type Table = { readonly file: string; readonly about: string; readonly columns: readonly Column[] };

@@ -1,4 +1,4 @@
-import type { LearnView, LineView, LinkView } from "../../app/contract/linkViews.ts";
+import type { LearnView, LineView, LinkView, Source } from "../../app/contract/linkViews.ts";
 import type { Output, Parsed } from "../../app/contract/methods.ts";
 import { AppError } from "../../app/contract/result.ts";
 import type { LiveView, ZeroView } from "../../app/contract/seriesViews.ts";
@@ -14,6 +14,7 @@ import { readPattern } from "../store/records/patterns.ts";
 import type { Store } from "../store/Store.ts";
 import { encodeWaveform } from "../store/waveform.ts";
 import { autoPattern } from "./autoPattern.ts";
+import type { BenchEar } from "./BenchEar.ts";
 import type { DraftState } from "./DraftState.ts";
 import { keepPattern } from "./keepPattern.ts";
 import { learnFrom, tailLines } from "./learnViews.ts";
@@ -24,6 +25,7 @@ import type { Series } from "./Series.ts";
 import type { SettingSearch } from "./SettingSearch.ts";
 import type { SimulatedGauge } from "./SimulatedGauge.ts";
 import { toCycleView } from "./toDraftView.ts";
+import { withRate } from "./withRate.ts";
 import { zeroNow } from "./zeroNow.ts";
 
 export type BenchDeps = {
@@ -50,6 +52,7 @@ export class Bench {
   #patternName: string | undefined;
   #patternId: string | undefined;
   #cancelListening: (() => void) | undefined;
+  #ear: BenchEar | undefined;
 
   constructor(deps: BenchDeps, series: Series) {
     this.#deps = deps;
@@ -62,6 +65,11 @@ export class Bench {
 
   get patternId(): string | undefined {
     return this.#patternId;
+  }
+
+  /** From here on this one hears the gauge too. */
+  listen(ear: BenchEar): void {
+    this.#ear = ear;
   }
 
   linkView(): LinkView {
@@ -109,6 +117,12 @@ export class Bench {
     return view;
   }
 
+  /** Closes the link when it holds the source that something else is to open. */
+  async freeFor(source: Source): Promise<void> {
+    const held = this.#session?.settings.source;
+    if (held !== undefined && placeOfSource(held) === placeOfSource(source)) await this.close();
+  }
+
   /** The series in work takes the running session's stream from where it stands. */
   followInto(series: Series): void {
     const session = this.#session;
@@ -133,7 +147,9 @@ export class Bench {
   }
 
   /** Keeps a pattern under a name, gives it to the gauge, and reads with it from now on. */
-  async adoptPattern({ name, pattern: raw, gaugeId }: Parsed<"link.usePattern">): Promise<Output<"link.usePattern">> {
+  async adoptPattern(input: Parsed<"link.usePattern">): Promise<Output<"link.usePattern">> {
+    const { name, gaugeId } = input;
+    const raw = withRate(input.pattern, this.#session?.status().counters.lineRateHz);
     const pattern = linePatternSchema.parse(raw);
     const patternId = keepPattern(this.#deps.store, name, raw, gaugeId);
     await this.#readWith(pattern, name, patternId);
@@ -168,8 +184,12 @@ export class Bench {
         changed: () => {
           if (this.#session === session) hub.say("link.changed", this.linkView());
         },
-        readings: (batch) => hub.readings(readingsBatch(session, batch)),
+        readings: (batch) => {
+          hub.readings(readingsBatch(session, batch));
+          this.#ear?.heard(batch);
+        },
         cycle: (cycle, waveform) => {
+          if (this.#ear?.isLive === true) return; // a load of a proof
           const { sessionId } = settings;
           const added = this.#series.addCycle(sessionId, cycle, (cycleId) =>
             encodeWaveform(cycleId, packable(waveform)),
@@ -179,10 +199,14 @@ export class Bench {
           const number = cycles.findIndex((c) => c.cycleId === added.cycleId) + 1;
           hub.say("cycle.closed", { seriesId, cycle: toCycleView(added.cycleId, number, cycle, undefined) });
         },
-        gap: (atS) => this.#series.gap(settings.sessionId, atS),
+        gap: (atS) => {
+          this.#series.gap(settings.sessionId, atS);
+          this.#ear?.gaugeCut("lost");
+        },
       },
     );
     this.#session = session;
+    this.#ear?.gaugeCut("opened");
     try {
       await session.open();
     } catch (cause) {
@@ -237,4 +261,9 @@ export class Bench {
       else this.#readWith(pattern, undefined, undefined).catch(onFault);
     });
   }
+}
+
+/** What only one can have open at a time. */
+function placeOfSource(source: Source): string {
+  return source.kind === "tcp" ? `${source.host}:${source.port}` : source.kind === "simulated" ? "" : source.path;
 }

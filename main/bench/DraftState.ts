@@ -29,13 +29,35 @@ export type DraftState = {
   readonly counter: number | undefined;
   readonly note: string;
   readonly workOrder: string | undefined;
+  /** The round in hand. */
   readonly roundId: string | undefined;
+  /** The adapter the round's stop before was measured with. */
+  readonly adapterBefore: string | undefined;
   readonly cycles: readonly DraftCycle[];
   readonly sessions: readonly DraftSession[];
-  readonly typed: { readonly valueN: number; readonly text: string; readonly unit: string } | undefined;
+  /** A value that no stream stands behind: typed in, or the mean of readings that came out of a gauge's memory. */
+  readonly typed:
+    | {
+        readonly valueN: number;
+        readonly text: string;
+        readonly unit: string;
+        /** How many stored readings it is the mean of, and whether each is a held maximum. */
+        readonly docked?: { readonly takes: number; readonly held: boolean };
+        /** The forces it is the mean of, where they are known one by one: their scatter counts. */
+        readonly takesN?: readonly number[];
+      }
+    | undefined;
   /** Reasons the user gave for going on in spite of a warning, by its code. */
   readonly overrides: Readonly<Record<string, string>>;
   readonly recovered: boolean;
+};
+
+/** The stop a round in hand leads to; without a spindle when nothing of it is left. */
+export type LedTo = Pick<Tag, "spindleId" | "adapterId"> & {
+  readonly roundId: string | undefined;
+  readonly adapterBefore: string | undefined;
+  /** Gauge and operator it was planned for: taken where none is chosen. */
+  readonly proposed?: Pick<Tag, "gaugeId" | "operatorId">;
 };
 
 /** A new series keeps who measures and with which gauge; spindle and adapter are asked for anew. */
@@ -50,6 +72,7 @@ export function freshDraft(seriesId: string, keep: Pick<Tag, "gaugeId" | "operat
     note: "",
     workOrder: undefined,
     roundId: undefined,
+    adapterBefore: undefined,
     cycles: [],
     sessions: [],
     typed: undefined,

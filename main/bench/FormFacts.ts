@@ -16,6 +16,8 @@ export type FormFacts = {
   readonly earlierScatter: { readonly sN: number; readonly degreesOfFreedom: number } | undefined;
   /** The step of the last digit the gauge sends. */
   readonly resolutionN: number | undefined;
+  /** The gauge's newest proof found it off. */
+  readonly gaugeFoundOff: boolean;
   /** Plain date. */
   readonly today: string;
 };

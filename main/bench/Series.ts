@@ -4,7 +4,7 @@ import type { Draft, Tag } from "../../app/contract/seriesViews.ts";
 import type { Cycle } from "../../app/cycle/Cycle.ts";
 import { parseForce } from "../../app/quantity/parseForce.ts";
 import type { WaveformRow } from "../store/Store.ts";
-import { type DraftCycle, type DraftState, freshDraft } from "./DraftState.ts";
+import { type DraftCycle, type DraftState, freshDraft, type LedTo } from "./DraftState.ts";
 import type { Formed } from "./form.ts";
 import { toDraftView } from "./toDraftView.ts";
 
@@ -15,8 +15,8 @@ export type SeriesDeps = {
   /** Keeps the state so that a restart finds it. */
   readonly save: (state: DraftState) => void;
   readonly changed: (view: Draft) => void;
-  /** The adapter that alone fits this spindle's taper, where there is just one. */
-  readonly onlyAdapterFor: (spindleId: string) => string | undefined;
+  /** The adapter a round in hand takes for this spindle, else the one that alone fits its taper, where there is just one. */
+  readonly adapterFor: (spindleId: string) => string | undefined;
   readonly readOnly: () => boolean;
 };
 
@@ -69,7 +69,7 @@ export class Series {
     );
     const next: Tag = { ...this.#mine(seriesId).tag, ...given };
     const proposed =
-      tag.spindleId && tag.adapterId === undefined ? this.#deps.onlyAdapterFor(tag.spindleId) : next.adapterId;
+      tag.spindleId && tag.adapterId === undefined ? this.#deps.adapterFor(tag.spindleId) : next.adapterId;
     // Another spindle may have another taper: the adapter that was right before may be wrong now.
     return this.#change({ tag: { ...next, adapterId: proposed }, overrides: {} });
   }
@@ -132,16 +132,22 @@ export class Series {
     return this.#change({ typed: { valueN: force.forceN, text, unit: force.unit } });
   }
 
-  /** Lets all of it go; nothing was filed. */
+  /** Lets all of it go; nothing was filed. A round in hand goes on with the same stop. */
   clear({ seriesId }: Parsed<"series.clear">): Draft {
-    const { tag } = this.#mine(seriesId);
-    return this.begin(tag);
+    const { tag, roundId, adapterBefore } = this.#mine(seriesId);
+    return this.begin(tag, roundId === undefined ? undefined : { ...tag, roundId, adapterBefore });
   }
 
-  /** A new, empty series. The sessions that run go on into it from where they stand. */
-  begin(keep: Pick<Tag, "gaugeId" | "operatorId">): Draft {
+  /** A new, empty series, at the stop a round leads to. The sessions that run go on into it from where they stand. */
+  begin(keep: Pick<Tag, "gaugeId" | "operatorId">, stop?: LedTo): Draft {
     this.#waveforms.clear();
-    this.#replace(freshDraft(this.#deps.newId(), keep));
+    this.#replace(led(freshDraft(this.#deps.newId(), keep), stop));
+    return this.view;
+  }
+
+  /** Tags the series as a round wants it; undefined: no round leads any more, and no spindle is chosen. */
+  lead(stop: LedTo | undefined): Draft {
+    this.#replace(led(this.#state, stop));
     return this.view;
   }
 
@@ -205,3 +211,11 @@ export class Series {
     this.refresh();
   }
 }
+
+function led(state: DraftState, stop: LedTo | undefined): DraftState {
+  const { roundId, adapterBefore, spindleId, adapterId, proposed }: LedTo = stop ?? nowhere;
+  const { gaugeId = proposed?.gaugeId, operatorId = proposed?.operatorId } = state.tag;
+  return { ...state, tag: { spindleId, adapterId, gaugeId, operatorId }, roundId, adapterBefore, overrides: {} };
+}
+
+const nowhere = { roundId: undefined, adapterBefore: undefined, spindleId: undefined, adapterId: undefined };

@@ -5,6 +5,7 @@ import { type Simulator, startSimulator } from "../link/simulated.ts";
 export class SimulatedGauge {
   readonly #args: readonly string[];
   #running: Simulator | undefined;
+  #starting: Promise<Simulator> | undefined;
 
   constructor(args: readonly string[]) {
     this.#args = args;
@@ -14,8 +15,15 @@ export class SimulatedGauge {
     return this.#running;
   }
 
+  /** Two ports opened at once share one program: gauge and reference hang in the same rig. */
   async start(): Promise<void> {
-    this.#running ??= await startSimulator({ args: this.#args });
+    if (this.#running !== undefined) return;
+    this.#starting ??= startSimulator({ args: this.#args });
+    try {
+      this.#running = await this.#starting;
+    } finally {
+      this.#starting = undefined;
+    }
   }
 
   async command(line: string): Promise<void> {

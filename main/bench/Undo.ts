@@ -16,7 +16,8 @@ export class Undo {
   }
 
   get current(): { readonly checkId: string; readonly untilMs: number } | undefined {
-    return this.#last !== undefined && this.#now() <= this.#last.untilMs ? this.#last : undefined;
+    const leftMs = (this.#last?.untilMs ?? Number.NEGATIVE_INFINITY) - this.#now();
+    return leftMs >= 0 && leftMs <= UNDO_MS ? this.#last : undefined; // more than a minute: the clock was set back
   }
 
   allows(checkId: string): boolean {

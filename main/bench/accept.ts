@@ -4,6 +4,7 @@ import { AppError } from "../../app/contract/result.ts";
 import type { Works } from "../../app/ledger/register.ts";
 import { toCheckRow, toSpindleRow } from "../handlers/rows.ts";
 import type { PushHub } from "../host/PushHub.ts";
+import type { RoundLead } from "../rounds/RoundLead.ts";
 import { clearDraft } from "../store/draft.ts";
 import { checkSummary } from "../store/records/checks.ts";
 import { readSpindle } from "../store/records/spindles.ts";
@@ -24,6 +25,7 @@ export type AcceptDeps = {
   readonly version: string;
   readonly undo: Undo;
   readonly hub: PushHub;
+  readonly lead: RoundLead;
 };
 
 type Accepted = { readonly row: CheckRow; readonly again: boolean };
@@ -40,8 +42,9 @@ export function acceptor(deps: AcceptDeps): (input: Parsed<"series.accept">) => 
     if (again || !first) return { row, again: true, draft: series.view };
     bench.noteFiled(series.state);
     const undoUntilMs = undo.filed(row.checkId);
-    const draft = series.begin(series.state.tag);
+    const draft = series.begin(series.state.tag, deps.lead.after());
     bench.followInto(series);
+    deps.lead.tell();
     hub.say("check.filed", { row, spindle: toSpindleRow(readSpindle(store.db, row.spindleId)!), undoUntilMs }); // just filed
     return { row, again: false, draft };
   };
@@ -63,7 +66,8 @@ async function accept(input: Parsed<"series.accept">, deps: AcceptDeps): Promise
   const { store, series, bench, now } = deps;
   const status = bench.session?.status();
   const measuredAtMs = now();
-  const check = checkOf(series.state, series.formed, deps.facts(), {
+  const state = { ...series.state, roundId: deps.lead.roundOfCheck()?.roundId };
+  const check = checkOf(state, series.formed, deps.facts(), {
     measuredAtMs,
     offsetMinutes: -new Date(measuredAtMs).getTimezoneOffset(),
     source: series.state.typed === undefined ? "measured" : "typed",
@@ -75,7 +79,10 @@ async function accept(input: Parsed<"series.accept">, deps: AcceptDeps): Promise
     programVersion: deps.version,
     clockDoubtful: input.clockConfirmed === true && isClockBehind(deps),
   });
-  store.append([{ kind: "check", body: check }], { waveforms, alsoInTransaction: clearDraft });
+  store.append([{ kind: "check", body: check }, ...deps.lead.closing(check.spindleId)], {
+    waveforms,
+    alsoInTransaction: clearDraft,
+  });
   return { row: filed(input.seriesId, store)!, again: false }; // it was just filed
 }
 

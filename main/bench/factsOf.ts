@@ -4,6 +4,7 @@ import { readAdapter } from "../store/records/adapters.ts";
 import type { CheckSummary } from "../store/records/checkSummary.ts";
 import { readCheck } from "../store/records/checks.ts";
 import { readGauge } from "../store/records/gauges.ts";
+import { foundOffOn } from "../store/records/proofs.ts";
 import { readSpindle } from "../store/records/spindles.ts";
 import type { DraftState } from "./DraftState.ts";
 import type { EarlierCheck, FormFacts } from "./FormFacts.ts";
@@ -28,6 +29,7 @@ export function factsOf(
     previous: newBaseline ? undefined : previous,
     earlierScatter: scatterOf(previous),
     resolutionN: more.resolutionN ?? gauge?.resolutionN,
+    gaugeFoundOff: foundOffOn(db, gauge) !== undefined,
     today: more.today,
   };
 }

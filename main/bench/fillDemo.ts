@@ -3,7 +3,9 @@ import { GaugeStream } from "../../app/cycle/GaugeStream.ts";
 import { type LinePattern, linePatternSchema } from "../../app/gauge/linePattern.ts";
 import { checkReason } from "../../app/ledger/check.ts";
 import { id, instant } from "../../app/ledger/fields.ts";
+import { reference } from "../../app/ledger/proof.ts";
 import { adapter, gauge, serviceEvent, spindle, storedPattern, works } from "../../app/ledger/register.ts";
+import { demoProof, fileDemoProof } from "../proofs/fileDemoProof.ts";
 import { readGauge } from "../store/records/gauges.ts";
 import { putPerson } from "../store/records/operators.ts";
 import { readPattern } from "../store/records/patterns.ts";
@@ -45,6 +47,8 @@ const record = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("spindle"), body: spindle }),
   z.strictObject({ kind: z.literal("serviceEvent"), body: serviceEvent }),
   z.strictObject({ kind: z.literal("check"), body: visit }),
+  z.strictObject({ kind: z.literal("reference"), body: reference }),
+  z.strictObject({ kind: z.literal("proof"), body: demoProof }),
 ]);
 
 type Visit = z.infer<typeof visit>;
@@ -64,6 +68,8 @@ export async function fillIfEmpty(store: Store, now: () => number, version: stri
     if (kind === "check") {
       fileVisit(store, body, version);
       checks += 1;
+    } else if (kind === "proof") {
+      fileDemoProof(store, body, version);
     } else if (kind === "operator") {
       const { name, ...operator } = body;
       const initials = name.replace(/[^A-Z0-9]/g, "");

@@ -70,6 +70,11 @@ export function form(state: DraftState, facts: FormFacts): Formed {
 
 function figuresOf(state: DraftState, series: ReturnType<typeof seriesOf>): SeriesFigures {
   if (state.typed === undefined) return series;
+  const { takesN = [] } = state.typed;
+  if (takesN.length > 1) {
+    const members = takesN.map((forceN, i) => ({ number: i + 1, settledN: forceN, peakN: forceN, flags: [] }));
+    return { ...seriesOf(members), basis: "typed" };
+  }
   const nothing = { sN: undefined, rangeN: undefined, meanUncertaintyN: undefined, firstDifference: undefined };
   return { n: 1, basis: "typed", meanN: state.typed.valueN, ...nothing, outliers: [], scatter: "unknown" };
 }

@@ -16,7 +16,7 @@ export function weaknessesOf(
   counted: readonly Cycle[],
   { force, budget }: { readonly force: CorrectedForce; readonly budget: Budget },
 ): readonly Remark[] {
-  const { gauge, adapter, previous, today } = facts;
+  const { gauge, adapter, previous, today, gaugeFoundOff } = facts;
   const found: Remark[] = [];
   const say = (holds: boolean, code: string, about?: string) =>
     holds && found.push(about === undefined ? { code } : { code, about });
@@ -27,14 +27,16 @@ export function weaknessesOf(
   say(changed(adapter?.adapterId, previous?.check.adapterId), "adapterChanged");
   say(changed(state.tag.operatorId, previous?.check.operatorId), "operatorChanged");
   say(gauge !== undefined && gauge.curve === undefined, "gaugeUnproved", gauge?.name);
+  say(gaugeFoundOff, "gaugeFoundOff", gauge?.name);
   say(gauge?.dueOn !== undefined && gauge.dueOn < today, "proofPastDue", gauge?.name);
   say(adapter?.assumed === true, "adapterUncalibrated", adapter?.name);
   say(adapter?.dueOn !== undefined && adapter.dueOn < today, "adapterPastDue", adapter?.name);
   say(force.outsideProof, "outsideProof", gauge?.name);
   say(assumedAlone(budget), "assumedShare", budget.dominant);
-  say(figures.basis === "typed", "typedValue");
-  say(figures.basis === "peak", "peakOnly");
-  say(figures.basis !== "typed" && figures.n === 1, "oneClamping");
+  const docked = state.typed?.docked;
+  say(figures.basis === "typed", docked === undefined ? "typedValue" : "dockedValue");
+  say(figures.basis === "peak" || docked?.held === true, "peakOnly");
+  say(docked === undefined ? figures.basis !== "typed" && figures.n === 1 : docked.takes === 1, "oneClamping");
   say(figures.scatter === "large", "largeScatter");
   say(figures.outliers.length > 0, "outliers", figures.outliers.join(", "));
   for (const flag of flagsThatWeaken)

@@ -1,25 +1,44 @@
-import { resolve } from "node:path";
+import { readFileSync } from "node:fs";
+import { basename, resolve } from "node:path";
+import { importedKind } from "../../app/contract/importViews.ts";
 import { type Imported, importArchive } from "../archive/importArchive.ts";
 import { dataFile } from "../store/dataFile.ts";
 import { openStore } from "../store/open.ts";
+import type { Store } from "../store/Store.ts";
 import { StoreError } from "../store/StoreError.ts";
 import { type Command, type CommandIo, UsageError } from "./Command.ts";
 import { dataOptions } from "./dataOptions.ts";
+import { importSheet, sheetOptions } from "./importSheet.ts";
 import { parseOptions } from "./parseOptions.ts";
 
-/** Takes an archive's records over, into a new data file or beside what is there. */
+const options = { ...dataOptions, ...sheetOptions } as const;
+
+/** Takes an archive's records over, or a spreadsheet's, into a new data file or beside what is there. */
 export const command: Command = {
   usage:
-    "FILE.zip [--data FILE | --demo] [--json]   take the records of an archive over, all or nothing; refused while the program has the data file open",
+    "FILE.zip [--data FILE | --demo] [--json]   take the records of an archive over, all or nothing; refused while the program has the data file open\n" +
+    "         FILE.csv|FILE.xlsx --kind checks|spindles|adapters|gauges [--column HEAD=FIELD]… [--unit U] [--date-order day|month] [--sheet NAME] " +
+    "[--spindle NAME=NAME]… [--new-spindles create|leave-out] [--pass-over-known] [--preview]   take a spreadsheet in, all rows or none",
   async run(args, io) {
-    const { values, files } = parseOptions(args, dataOptions);
+    const { values, files } = parseOptions(args, options);
     const [file, ...more] = files;
-    if (file === undefined || more.length > 0) throw new UsageError("name one archive to take over");
+    if (file === undefined || more.length > 0) throw new UsageError("name one file to take over");
     const demo = values.demo === true;
     const to = values.data ?? dataFile(demo);
+    const say = (inWords: string, result: object) =>
+      io.out(values.json === true ? `${JSON.stringify({ data: to, ...result })}\n` : inWords);
     try {
-      const taken = takeOver(to, demo, resolve(file), io);
-      io.out(values.json === true ? `${JSON.stringify({ data: to, ...taken })}\n` : inWords(to, taken));
+      if (values.kind !== undefined) {
+        const what = importedKind.safeParse(values.kind);
+        if (!what.success)
+          throw new UsageError(`there is no kind ${values.kind}; it is one of ${importedKind.options.join(", ")}`);
+        const sheet = { what: what.data, fileName: basename(file).slice(-260), base64: bytesOf(file) };
+        const done = await withStore(to, demo, (store) => importSheet(store, sheet, values, io));
+        say(done.inWords, done.result);
+        return 0;
+      }
+      const taken = await withStore(to, demo, (store) => importArchive(store, resolve(file), watchOf(io)));
+      say(inWords(to, taken), taken);
       return 0;
     } catch (cause) {
       if (io.signal.aborted) throw new UsageError("stopped; nothing was taken over");
@@ -31,12 +50,22 @@ export const command: Command = {
   },
 };
 
-function takeOver(to: string, demo: boolean, file: string, io: CommandIo): Imported {
+async function withStore<T>(to: string, demo: boolean, work: (store: Store) => T | Promise<T>): Promise<T> {
   const store = openStore({ path: to, demo, now: Date.now });
   try {
-    return importArchive(store, file, { progress: () => {}, goOn: () => io.signal.throwIfAborted() });
+    return await work(store);
   } finally {
     store.close();
+  }
+}
+
+const watchOf = (io: CommandIo) => ({ progress: () => {}, goOn: () => io.signal.throwIfAborted() });
+
+function bytesOf(file: string): string {
+  try {
+    return readFileSync(file).toString("base64");
+  } catch {
+    throw new UsageError(`${file} cannot be read`);
   }
 }
 

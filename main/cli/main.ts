@@ -17,6 +17,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly command: Comman
   verify: () => import("./verify.ts"),
   backup: () => import("./backup.ts"),
   restore: () => import("./restore.ts"),
+  people: () => import("./people.ts"),
   export: () => import("./export.ts"),
   import: () => import("./import.ts"),
   report: () => import("./report.ts"),

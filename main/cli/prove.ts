@@ -19,15 +19,17 @@ import {
   proofOptionsOf,
   tableOf,
 } from "./proveOptions.ts";
+import { provePdf } from "./provePdf.ts";
 import { e74Report, iso376Report, type ProveReport, polynomialReport, workingReport } from "./proveReport.ts";
 import { proveText } from "./proveText.ts";
 import { readInput } from "./readInput.ts";
 import { type ProofFile, readProofCsv } from "./readProofCsv.ts";
+import { writeNew } from "./writeNew.ts";
 
 const text = { type: "string" } as const;
 
 export const command: Command = {
-  usage: `FILE.csv --method ${methods.join("|")} [--degree N] [--mpe "0.5 %"] [--rule R] [--resolution "0.01 kN"] [--reference-uncertainty "0.02 %"] [--table FILE.json] [--json]   a gauge against a reference`,
+  usage: `FILE.csv --method ${methods.join("|")} [--degree N] [--mpe "0.5 %"] [--rule R] [--resolution "0.01 kN"] [--reference-uncertainty "0.02 %"] [--table FILE.json] [--pdf OUT.pdf [--paper A4|Letter] [--language en|de]] [--json]   a gauge against a reference`,
   async run(args, io) {
     const { values, files } = parseOptions(args, {
       method: text,
@@ -39,12 +41,21 @@ export const command: Command = {
       "reference-uncertainty": text,
       "temperature-coefficient": text,
       "temperature-range": text,
+      pdf: text,
+      paper: text,
+      language: text,
       json: { type: "boolean" },
     });
     const method = methodOf(values);
     if (files.length !== 1) throw new UsageError("one FILE.csv holds the readings; - stands for standard input");
     const file = files[0]!;
-    const report = await proved(method, readProofCsv(await readInput(file, io), file), values, file);
+    const bytes = await readInput(file, io);
+    const proof = readProofCsv(bytes, file);
+    const report = await proved(method, proof, values, file);
+    if (values.pdf !== undefined) {
+      const { paper, language } = values;
+      writeNew(values.pdf, await provePdf(proof, { method, texts: values, file, bytes, paper, language }));
+    }
     io.out(values.json === true ? `${JSON.stringify(report)}\n` : proveText(report));
     return 0;
   },

@@ -1,5 +1,8 @@
 import { readFile } from "node:fs/promises";
 import type { ProofOptions } from "../../app/proof/method/ProofOptions.ts";
+import type { ProofTerms } from "../../app/proof/result/proveReadings.ts";
+import { readAstmE74Table } from "../../app/proof/tables/astmE74Table.ts";
+import { readIso376Table } from "../../app/proof/tables/iso376Table.ts";
 import type { PermissibleError } from "../../app/proof/working/PermissibleError.ts";
 import { parseDecimal } from "../../app/quantity/parseForce.ts";
 import type { DecisionRule, RuleName } from "../../app/verdict/Judgement.ts";
@@ -121,4 +124,10 @@ export async function tableOf<T>(file: string | undefined, read: (value: unknown
   } catch (cause) {
     throw new UsageError(`--table ${file}: ${cause instanceof RangeError ? cause.message : "is not JSON"}`);
   }
+}
+
+/** The tables a method may be told to use, for all of them as one. */
+export async function tablesOf(method: Method, { table }: ProveTexts): Promise<ProofTerms["tables"]> {
+  if (method === "iso376") return { iso376: await tableOf(table, readIso376Table) };
+  return method === "astm-e74" ? { astmE74: await tableOf(table, readAstmE74Table) } : undefined;
 }

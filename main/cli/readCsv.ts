@@ -1,4 +1,6 @@
-import { readTable, type Table, TableError, type TableRow } from "../import/readTable.ts";
+import { readTable } from "../import/readTable.ts";
+import type { Table, TableRow } from "../import/Table.ts";
+import { TableError } from "../import/TableError.ts";
 import { UsageError } from "./Command.ts";
 
 export type CsvRow = TableRow;

@@ -5,7 +5,7 @@ import { simulatorProgram } from "../link/simulated.ts";
 import { type Command, UsageError } from "./Command.ts";
 
 const usage =
-  "[--tcp PORT | --pty [--path LINK] | --file FILE] [--json] [--control PORT] [--rate HZ] [--unit U] [--capacity F] [--force F] [--noise F] [--zero F] [--drift F] [--gain X] [--format NAME] [--seed N] [--sends always|onRequest|onKey] [--request TEXT] [--auto [--rest S] [--hold S]] [--speed real|full] [--seconds S] [--memory N [--dump-format list|columns|blocks] [--clock-offset S] [--clock-drift S]]  a simulated gauge; commands on standard input, help lists them";
+  "[--tcp PORT | --pty [--path LINK] | --file FILE] [--json] [--control PORT] [--rate HZ] [--unit U] [--capacity F] [--force F] [--noise F] [--zero F] [--drift F] [--gain X] [--format NAME] [--seed N] [--sends always|onRequest|onKey] [--request TEXT] [--auto [--rest S] [--hold S]] [--speed real|full] [--seconds S] [--reference PORT [--reference-rate HZ] [--reference-jitter S] [--reference-unit U]] [--memory N [--dump-format list|columns|blocks] [--clock-offset S] [--clock-drift S]]  a simulated gauge; commands on standard input, help lists them";
 
 /** What the simulator prints: where it listens, then an answer to each command. */
 type Line = Readonly<Record<string, unknown>>;
@@ -55,5 +55,7 @@ function wordsFor(line: Line): string {
         ? `serial port ${line.path}`
         : `file ${line.path}`;
   const control = line.controlPort === undefined ? "" : `; commands also on 127.0.0.1:${line.controlPort}`;
-  return `Simulated gauge on ${where}${control}. Commands: clamp, release, … (help lists all, quit ends).\n`;
+  const { reference } = line as { reference?: Line };
+  const second = reference === undefined ? "" : `; its reference on ${reference.host}:${reference.port}`;
+  return `Simulated gauge on ${where}${second}${control}. Commands: clamp, release, … (help lists all, quit ends).\n`;
 }

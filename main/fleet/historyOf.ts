@@ -1,26 +1,27 @@
 import { combine } from "../../app/correction/combine.ts";
 import type { Check } from "../../app/ledger/check.ts";
 import type { ServiceEvent } from "../../app/ledger/register.ts";
-import type { CheckPoint, History, ServiceMark } from "../../app/trend/History.ts";
+import type { CheckPoint, CoursePoint, History, ServiceMark } from "../../app/trend/History.ts";
 import type { Limits } from "../../app/verdict/Judgement.ts";
-import type { HistoryRow } from "../store/records/histories.ts";
+import { dayStart } from "../store/dateIn.ts";
 
-/** A spindle's history as the trend room takes it, from rows alone: enough for ranking all spindles. */
-export function historyOf(
+/**
+ * A spindle's history as the trend room takes it.
+ * @param timeZone  the works', in which the day of a service begins; undefined: no works yet, UTC
+ */
+export function historyOf<P extends CoursePoint>(
   spindleId: string,
   limits: Limits,
-  rows: readonly HistoryRow[],
+  points: readonly P[],
   events: readonly ServiceEvent[],
-): History {
-  return { spindleId, limits, points: rows.map(pointOf), events: events.map(markOf) };
+  timeZone: string | undefined,
+): History<P> {
+  return { spindleId, limits, points, events: events.map((event) => markOf(event, timeZone)) };
 }
 
-function pointOf({ measuredAtMs, spindleId: _spindle, ...row }: HistoryRow): CheckPoint {
-  return { ...row, atMs: measuredAtMs };
-}
-
-function markOf({ eventId, at, kind, newBaseline }: ServiceEvent): ServiceMark {
-  return { eventId, kind, newBaseline, atMs: Date.parse(at) };
+/** An event as a mark in the course: from the start of its day in the works' time zone. */
+export function markOf({ eventId, at, kind, newBaseline }: ServiceEvent, timeZone: string | undefined): ServiceMark {
+  return { eventId, kind, newBaseline, atMs: dayStart(timeZone, at) };
 }
 
 /** What only the whole check tells: scatter inside it, creep, counter, the uncertainty that all checks share. */
@@ -32,6 +33,7 @@ export function detailOf(check: Check): Partial<CheckPoint> {
   return {
     counter: check.counter ?? undefined,
     seriesSN: check.series.sN ?? undefined,
+    seriesCount: check.series.n,
     creep: creeps.length === 0 ? undefined : creeps.reduce((sum, c) => sum + c, 0) / creeps.length,
     notReleased: check.cycles.some((c) => c.dropped === null && c.flags.includes("notReleased")),
     limits: check.limits,

@@ -1,3 +1,4 @@
+import type { Swapped } from "../../app/contract/backupViews.ts";
 import type { Output, Parsed } from "../../app/contract/methods.ts";
 import type { ProgramView } from "../../app/contract/programViews.ts";
 import type { Works } from "../../app/ledger/register.ts";
@@ -6,9 +7,13 @@ import type { Series } from "../bench/Series.ts";
 import type { SettingSearch } from "../bench/SettingSearch.ts";
 import type { Undo } from "../bench/Undo.ts";
 import type { PushHub } from "../host/PushHub.ts";
+import type { BackupChoiceFile } from "../jobs/BackupChoiceFile.ts";
+import type { DailyBackup } from "../jobs/DailyBackup.ts";
 import type { Jobs } from "../jobs/Jobs.ts";
 import type { PortListing } from "../link/ports.ts";
 import type { Log } from "../log.ts";
+import type { People } from "../people/People.ts";
+import type { RoundLead } from "../rounds/RoundLead.ts";
 import type { PcSettingsFile } from "../store/pcSettings.ts";
 import type { Store } from "../store/Store.ts";
 
@@ -19,8 +24,12 @@ export type Context = {
   readonly bench: Bench;
   readonly series: Series;
   readonly undo: Undo;
+  readonly lead: RoundLead;
   readonly accept: (input: Parsed<"series.accept">) => Promise<Output<"series.accept">>;
+  readonly people: People;
   readonly jobs: Jobs;
+  readonly backup: DailyBackup;
+  readonly backupChoice: BackupChoiceFile;
   readonly search: SettingSearch;
   readonly settings: PcSettingsFile;
   readonly log: Log;
@@ -32,4 +41,7 @@ export type Context = {
   readonly ports: () => Promise<PortListing>;
   /** Closes this data file and opens the demo's, or the user's own again. */
   readonly openOther: (demo: boolean) => Promise<ProgramView>;
+  readonly keptFile: string | undefined;
+  /** Puts a restored file in the place of this one and opens it. */
+  readonly swap: (restored: string, operatorId: string | undefined) => Promise<Swapped>;
 };

@@ -43,7 +43,9 @@ export function checkHandlers(context: Context): Part {
       throw new AppError("conflict", "This check does not count any more already.", { key: "alreadyVoid" });
     store.append([{ kind: "void", body: { checkId, reason, operatorId } }]);
     context.undo.forget(checkId);
-    return told(summary.spindleId);
+    const row = told(summary.spindleId);
+    context.lead.undone(summary.spindleId);
+    return row;
   };
 
   const found = (checkId: string): FiledCheck => {

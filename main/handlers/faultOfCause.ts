@@ -1,5 +1,6 @@
 import { ZodError } from "zod";
 import { AppError, type ErrorCode, type Failure } from "../../app/contract/result.ts";
+import { JobError } from "../jobs/JobError.ts";
 import { LinkError } from "../link/LinkProblem.ts";
 import { StoreError, type StoreFault } from "../store/StoreError.ts";
 
@@ -23,12 +24,15 @@ export function faultOfCause(cause: unknown): Failure | undefined {
       code: cause.code,
       message: cause.message,
       ...(cause.key === undefined ? {} : { key: cause.key }),
+      ...(cause.figures === undefined ? {} : { figures: cause.figures }),
       ...(cause.field === undefined ? {} : { field: cause.field }),
+      ...(cause.asks === undefined ? {} : { asks: cause.asks }),
     };
   }
   if (cause instanceof StoreError)
     return { code: ofStore[cause.code], message: cause.message, key: `store.${cause.code}` };
   if (cause instanceof LinkError) return { code: "link", message: cause.message, key: `link.${cause.code}` };
+  if (cause instanceof JobError) return ofJob(cause);
   if (cause instanceof ZodError) {
     const issue = cause.issues[0];
     return {
@@ -38,4 +42,11 @@ export function faultOfCause(cause: unknown): Failure | undefined {
     };
   }
   return undefined;
+}
+
+/** Long work whose caller waits for its result: stopped by a hand, or what its own connection met. */
+function ofJob({ code, message }: JobError): Failure | undefined {
+  if (code === "stopped") return { code: "refused", message: "Stopped. Nothing was changed.", key: "jobStopped" };
+  if (code === "internal" || code === "badRequest") return undefined;
+  return { code: ofStore[code], message, key: `store.${code}` };
 }

@@ -2,6 +2,7 @@ import type { Handlers } from "../../app/contract/methods.ts";
 import type { PcSettings, ProgramView, Snapshot } from "../../app/contract/programViews.ts";
 import { pcSettings } from "../../app/contract/programViews.ts";
 import { AppError } from "../../app/contract/result.ts";
+import { damageFound } from "../jobs/IdleVerify.ts";
 import { hasRegistered } from "../store/records/register.ts";
 import type { Context } from "./Context.ts";
 
@@ -16,7 +17,7 @@ type Part = Pick<
   | "job.stop"
 >;
 
-const plain: PcSettings = { theme: "system", language: "system", sound: true };
+const plain: PcSettings = { theme: "system", language: "system", sound: true, initials: false };
 
 /** The settings of this PC; what cannot be read there is as it is out of the box. */
 export function readSettings(context: Pick<Context, "settings">): PcSettings {
@@ -27,12 +28,15 @@ export function readSettings(context: Pick<Context, "settings">): PcSettings {
 const pick = (all: Readonly<Record<string, unknown>>) =>
   Object.fromEntries(Object.keys(pcSettings.shape).flatMap((key) => (key in all ? [[key, all[key]]] : [])));
 
-export function programView({ store, version, host }: Context): ProgramView {
+export function programView({ store, version, host, keptFile }: Context): ProgramView {
   return {
     version,
     demo: store.demo,
     dataFile: store.path,
+    origin: store.origin,
+    keptFile,
     readOnly: store.refusal?.message,
+    damaged: store.refusal?.code === "damaged",
     empty: !hasRegistered(store.db, "spindle"),
     host,
   };
@@ -51,17 +55,30 @@ export function programHandlers(context: Context): Part {
       live: bench.liveView(),
       draft: series.view,
       undo: context.undo.current,
+      backup: context.backup.view,
       jobs: [...jobs.list(), ...(search.view === undefined ? [] : [search.view])],
     }),
     "settings.save": (part) => {
       context.settings.change(part);
       const settings = readSettings(context);
       hub.say("settings.changed", settings);
+      if (part.initials !== undefined) hub.say("register.changed", { what: "operators" });
       return settings;
     },
     "program.openDemo": () => context.openOther(true),
     "program.leaveDemo": () => context.openOther(false),
-    "records.verify": () => ({ jobId: jobs.start("verify", {}) }),
+    "records.verify": () => {
+      const { jobId, ended } = jobs.begin("verify", {});
+      ended.then(
+        (report) => {
+          if (report.damagedCount === 0 || context.store.refusal !== undefined) return;
+          context.store.refuse("damaged", damageFound(report));
+          hub.say("program.changed", programView(context));
+        },
+        () => {}, // `job.finished` tells why
+      );
+      return { jobId };
+    },
     "records.backup": ({ folder }) => ({ jobId: jobs.start("backup", { folder }) }),
     "job.stop": ({ jobId }) => {
       if (!search.stop(jobId)) jobs.stop(jobId);

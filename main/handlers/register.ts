@@ -1,13 +1,16 @@
 import type { Handlers } from "../../app/contract/methods.ts";
 import { AppError } from "../../app/contract/result.ts";
+import type { By } from "../people/guarded.ts";
+import { judgingActs } from "../people/judgingActs.ts";
 import { adapterList, readAdapter } from "../store/records/adapters.ts";
 import { checkCountsByTool, gaugeList, readGauge } from "../store/records/gauges.ts";
-import { operatorList, putPerson, readOperator } from "../store/records/operators.ts";
-import { hasRegistered } from "../store/records/register.ts";
-import { readSpindle, spindleList } from "../store/records/spindles.ts";
+import { foundOffOn } from "../store/records/proofs.ts";
+import { hasRegistered, registeredNames } from "../store/records/register.ts";
+import { readSpindle } from "../store/records/spindles.ts";
 import type { Context } from "./Context.ts";
 import { programView } from "./program.ts";
-import { toAdapterRow, toGaugeRow, toOperatorView, toSpindleRow } from "./rows.ts";
+import { toAdapterRow, toGaugeRow, toSpindleRow } from "./rows.ts";
+import { spindleRows } from "./spindleRows.ts";
 import { today } from "./today.ts";
 
 type Part = Pick<
@@ -19,8 +22,6 @@ type Part = Pick<
   | "adapters.save"
   | "gauges.list"
   | "gauges.save"
-  | "operators.list"
-  | "operators.save"
   | "register.preview"
   | "register.import"
 >;
@@ -34,23 +35,27 @@ export function registerHandlers(context: Context): Part {
   };
 
   return {
-    "works.save": (works) => {
-      store.append([{ kind: "works", body: works }]);
+    "works.save": (works, by?: By) => {
+      store.append([{ kind: "works", body: works }, ...judgingActs(works.worksId, context.works(), works, by)]);
       changed("works");
       return works;
     },
 
-    "spindles.list": () => spindleList(store.db).map(toSpindleRow),
-    "spindles.save": (input) => {
+    "spindles.list": () => spindleRows(store),
+    "spindles.save": (input, by?: By) => {
       const spindleId = input.spindleId ?? store.newId();
+      const before = readSpindle(store.db, spindleId)?.spindle;
       const first = !hasRegistered(store.db, "spindle");
       refuseTwin(
-        spindleList(store.db).map((s) => ({ id: s.spindle.spindleId, state: s.spindle.state, label: s.spindle.name })),
+        registeredNames(store.db, "spindle"),
         { id: spindleId, state: input.state, label: input.name },
         "name",
         "A spindle of this name is there already. Names must tell spindles apart: add the machine or the side.",
       );
-      store.append([{ kind: "spindle", body: { ...input, spindleId } }]);
+      store.append([
+        { kind: "spindle", body: { ...input, spindleId } },
+        ...(before === undefined ? [] : judgingActs(spindleId, before, input, by)),
+      ]);
       changed("spindles");
       const row = toSpindleRow(readSpindle(store.db, spindleId)!); // just filed
       hub.say("spindle.changed", row);
@@ -76,7 +81,9 @@ export function registerHandlers(context: Context): Part {
 
     "gauges.list": () => {
       const counts = checkCountsByTool(store.db);
-      return gaugeList(store.db).map((g) => toGaugeRow(g, counts.get(g.gaugeId) ?? 0, today(context)));
+      return gaugeList(store.db).map((g) =>
+        toGaugeRow(g, counts.get(g.gaugeId) ?? 0, today(context), foundOffOn(store.db, g) !== undefined),
+      );
     },
     "gauges.save": (input) => {
       const gaugeId = input.gaugeId ?? store.newId();
@@ -87,28 +94,21 @@ export function registerHandlers(context: Context): Part {
       );
       store.append([{ kind: "gauge", body: { ...input, gaugeId } }]);
       changed("gauges");
-      return toGaugeRow(readGauge(store.db, gaugeId)!, 0, today(context)); // just filed
+      const saved = readGauge(store.db, gaugeId)!; // just filed
+      return toGaugeRow(saved, 0, today(context), foundOffOn(store.db, saved) !== undefined);
     },
 
     "register.preview": (file) => jobs.run("listPreview", file),
-    "register.import": (file) => {
-      const { jobId, ended } = jobs.begin("listImport", file);
+    "register.import": (file, by?: By) => {
+      const { jobId, ended } = jobs.begin("listImport", { ...file, operatorId: by?.operatorId });
       ended.then(
-        () => changed(file.what),
+        () => {
+          changed(file.what === "checks" ? "spindles" : file.what); // checks change how spindles stand
+          hub.say("program.changed", programView(context));
+        },
         () => {}, // `job.finished` tells why
       );
       return { jobId };
-    },
-
-    "operators.list": () => operatorList(store.db).map(toOperatorView),
-    "operators.save": ({ name, ...input }) => {
-      const operatorId = input.operatorId ?? store.newId();
-      const pin = readOperator(store.db, operatorId)?.person?.pin;
-      store.append([{ kind: "operator", body: { ...input, operatorId } }], {
-        alsoInTransaction: (db) => putPerson(db, { operatorId, name, initials: initialsOf(name), pin }),
-      });
-      changed("operators");
-      return toOperatorView(readOperator(store.db, operatorId)!); // just filed
     },
   };
 }
@@ -146,13 +146,4 @@ function refuseTwins(others: readonly Tool[], one: Tool, what: string): void {
     "serial",
     `${what} with this serial number is there already. Look at the plate again, or retire the old record.`,
   );
-}
-
-/** First letters of the first and last word of a name: what is shown when names are hidden. */
-function initialsOf(name: string): string {
-  const words = name.trim().split(/\s+/);
-  return [...new Set([words[0], words.at(-1)])]
-    .map((word) => [...(word ?? "")][0] ?? "")
-    .join("")
-    .toLocaleUpperCase();
 }

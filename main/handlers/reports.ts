@@ -1,10 +1,12 @@
 import { join } from "node:path";
 import type { Handlers } from "../../app/contract/methods.ts";
+import { AppError } from "../../app/contract/result.ts";
+import { proofData } from "../report/proof/proofData.ts";
 import type { Context } from "./Context.ts";
 import { programView } from "./program.ts";
 import { today } from "./today.ts";
 
-type Part = Pick<Handlers, "reports.make" | "records.export" | "records.import" | "program.validate">;
+type Part = Pick<Handlers, "reports.make" | "proofs.data" | "records.export" | "records.import" | "program.validate">;
 
 /** Lists that an archive's records may change. */
 const LISTS = ["spindles", "adapters", "gauges", "operators", "works", "patterns"] as const;
@@ -23,11 +25,23 @@ export function reportHandlers(context: Context): Part {
       signed();
       return { jobId: jobs.start("report", order) };
     },
+    "proofs.data": ({ proofId, as }) => {
+      const data = proofData(store.db, proofId, as);
+      if (data === undefined)
+        throw new AppError("notFound", "There is no such proof in this data file.", { key: "noProof" });
+      return data;
+    },
     "records.export": ({ folder, waveforms }) => {
       signed();
       const time = new Date(context.now()).toISOString().slice(11, 19).replaceAll(":", "");
       const name = `${store.demo ? "holdfast-demo" : "holdfast"}-${today(context)}-${time}.zip`;
-      return { jobId: jobs.start("export", { file: join(folder, name), waveforms }) };
+      return {
+        jobId: jobs.start("export", {
+          file: join(folder, name),
+          waveforms,
+          salvage: store.refusal?.code === "damaged",
+        }),
+      };
     },
     "records.import": (input) => {
       const { jobId, ended } = jobs.begin("import", input);

@@ -13,6 +13,7 @@ import { sheetFacts } from "../report/round/sheetFacts.ts";
 import { dueFacts } from "../rounds/dueFactsOf.ts";
 import { planRound } from "../rounds/planRound.ts";
 import { readRound, roundList } from "../rounds/roundRecords.ts";
+import { refuseIfChanged } from "../rounds/roundVersion.ts";
 import { toRoundView } from "../rounds/toRoundView.ts";
 import { CALENDAR_KEY, worksCalendar } from "../rounds/worksCalendar.ts";
 import { worksDay } from "../rounds/worksDay.ts";
@@ -22,6 +23,7 @@ import type { Context } from "./Context.ts";
 type Part = Pick<
   Handlers,
   | "rounds.due"
+  | "rounds.getCalendar"
   | "rounds.saveCalendar"
   | "rounds.list"
   | "rounds.get"
@@ -57,36 +59,44 @@ export function roundHandlers(context: Context): Part {
 
   return {
     "rounds.due": due,
+    "rounds.getCalendar": () => worksCalendar(store.db),
     "rounds.saveCalendar": (calendar) => {
       const wrong = calendar.closed.find(({ from, to }) => from > to);
       if (wrong !== undefined)
         throw new AppError("invalid", `${wrong.from} to ${wrong.to}: the last day lies before the first.`, {
+          key: "calendarOrder",
           field: "closed",
         });
       store.append([{ kind: "setting", body: { key: CALENDAR_KEY, value: calendar } }]);
+      hub.say("register.changed", { what: "works" }); // due dates follow it on every page
       return calendar;
     },
     "rounds.list": () => roundList(store.db).map((round) => toRoundView(store.db, round, works())),
     "rounds.get": ({ roundId }) => toRoundView(store.db, found(roundId), works()),
     "rounds.save": (input) => {
-      if (input.roundId !== undefined && found(input.roundId).state !== "open")
+      const before = input.roundId === undefined ? undefined : found(input.roundId);
+      if (before !== undefined && before.state !== "open")
         throw new AppError("conflict", "This round has ended. Make a new one.", { key: "roundEnded" });
-      return file(planRound(store.db, input, input.roundId ?? store.newId()));
+      if (before !== undefined) refuseIfChanged(before, input.version);
+      return file(planRound(store.db, input, input.roundId ?? store.newId(), before));
     },
-    "rounds.end": ({ roundId, state }) => {
+    "rounds.end": ({ roundId, version, state }) => {
       const round = found(roundId);
-      return round.state === state ? toRoundView(store.db, round, works()) : file({ ...round, state });
+      if (round.state !== state) refuseIfChanged(round, version);
+      const view = round.state === state ? toRoundView(store.db, round, works()) : file({ ...round, state });
+      context.lead.forget(roundId);
+      return view;
     },
-    "rounds.sheet": async ({ roundId, as, language }): Promise<MadeFile> => {
+    "rounds.sheet": async ({ roundId, as, language, paper = "A4" }): Promise<MadeFile> => {
       const round = found(roundId);
-      const facts = sheetFacts(store, toRoundView(store.db, round, works()), works());
+      const facts = sheetFacts(store, toRoundView(store.db, round, works()), works(), language);
       const name = `round-${round.on}`;
       return as === "csv"
         ? made(`${name}.csv`, "text/csv;charset=utf-8", Buffer.from(roundCsv(facts, language)))
         : made(
             `${name}.pdf`,
             "application/pdf",
-            await roundSheet(facts, language, { version: context.version, nowMs: now() }),
+            await roundSheet(facts, language, { version: context.version, nowMs: now(), paper }),
           );
     },
     "rounds.calendar": async ({ language }): Promise<MadeFile> => {
@@ -99,11 +109,11 @@ export function roundHandlers(context: Context): Part {
       });
       return made("holdfast-due.ics", "text/calendar;charset=utf-8", Buffer.from(text));
     },
-    "labels.print": async ({ what, ids, size, skip }): Promise<MadeFile> => {
+    "labels.print": async ({ what, ids, size, skip, language = "en" }): Promise<MadeFile> => {
       const labels = labelsOf(store.db, what, ids);
       if (labels.length === 0)
         throw new AppError("invalid", "There is nothing in use to print a label for.", { key: "noLabels" });
-      return made(`labels-${what}.pdf`, "application/pdf", await labelSheet(labels, size, skip ?? 0));
+      return made(`labels-${what}.pdf`, "application/pdf", await labelSheet(labels, size, skip ?? 0, language));
     },
   };
 }

@@ -7,15 +7,7 @@ import type { SpindleStanding } from "../store/records/spindles.ts";
 /** What the store says, in the shapes pages get. */
 
 export function toCheckRow(summary: CheckSummary): CheckRow {
-  const {
-    place: _place,
-    offsetMinutes: _offset,
-    source: _source,
-    reason: _reason,
-    remeasure: _remeasure,
-    voided,
-    ...row
-  } = summary;
+  const { place: _place, offsetMinutes: _offset, reason: _reason, remeasure: _remeasure, voided, ...row } = summary;
   return { ...row, voided: voided && { reason: voided.reason } };
 }
 
@@ -33,21 +25,29 @@ export function toSpindleRow(standing: SpindleStanding): SpindleRow {
   };
 }
 
-export function toGaugeRow(gauge: Gauge, checkCount: number, today: string): GaugeRow {
-  return { gauge, checkCount, proofState: proofState(gauge.provedOn, gauge.dueOn, today) };
+export function toGaugeRow(gauge: Gauge, checkCount: number, today: string, foundOff: boolean): GaugeRow {
+  return { gauge, checkCount, proofState: foundOff ? "off" : proofState(gauge.provedOn, gauge.dueOn, today) };
 }
 
 export function toAdapterRow(adapter: Adapter, checkCount: number, today: string): AdapterRow {
   return { adapter, checkCount, proofState: proofState(adapter.calibratedOn, adapter.dueOn, today) };
 }
 
-export function toOperatorView(operator: OperatorRecord): OperatorView {
-  const { operatorId, role, state, person } = operator;
-  return { operatorId, role, state, name: person?.name ?? person?.initials ?? operatorId.slice(-4) };
+export function toOperatorView({ operatorId, role, state, person }: OperatorRecord, byInitials: boolean): OperatorView {
+  const shown = byInitials ? person?.initials : person?.name;
+  return {
+    operatorId,
+    role,
+    state,
+    name: shown ?? operatorId.slice(-4),
+    initials: person?.initials,
+    fullName: person?.name,
+    hasPin: person?.pin !== undefined,
+  };
 }
 
 /** Plain dates compare as text. */
-function proofState(done: string | undefined, due: string | undefined, today: string): GaugeRow["proofState"] {
+function proofState(done: string | undefined, due: string | undefined, today: string): AdapterRow["proofState"] {
   if (done === undefined) return "none";
   return due !== undefined && due < today ? "pastDue" : "current";
 }

@@ -14,9 +14,13 @@ type Part = Pick<
 >;
 
 /** The series in work. */
-export function seriesHandlers({ series, bench, accept }: Context): Part {
+export function seriesHandlers({ series, bench, accept, people }: Context): Part {
   return {
-    "series.tag": (input) => series.tag(input),
+    "series.tag": (input) => {
+      const draft = series.tag(input);
+      if (input.operatorId !== undefined) people.begin(input.operatorId ?? undefined);
+      return draft;
+    },
     "series.describe": (input) => series.describe(input),
     "series.drop": (input) => series.drop(input),
     "series.takeAgain": (input) => series.takeAgain(input),

@@ -1,10 +1,10 @@
 import type { Handlers } from "../../app/contract/methods.ts";
 import type { FleetView } from "../../app/contract/recordViews.ts";
 import { AppError } from "../../app/contract/result.ts";
-import { trendOf } from "../../app/trend/trendOf.ts";
-import { detailOf, historyOf } from "../fleet/historyOf.ts";
-import { checkPage, readCheck } from "../store/records/checks.ts";
-import { historyRows } from "../store/records/histories.ts";
+import { forecastInFile } from "../fleet/forecastInFile.ts";
+import { trendInFile } from "../fleet/trendInFile.ts";
+import { dueNow } from "../rounds/dueNow.ts";
+import { checkPage } from "../store/records/checks.ts";
 import { serviceEvents } from "../store/records/serviceEvents.ts";
 import { readSpindle } from "../store/records/spindles.ts";
 import type { Context } from "./Context.ts";
@@ -12,12 +12,10 @@ import { toCheckRow, toSpindleRow } from "./rows.ts";
 
 /** Checks a page shows at once; the rest comes by `checks.list`. */
 const SHOWN = 100;
-/** Of so many last checks the inside is looked at too, for scatter and creep: each is a body to unpack. */
-const DETAILED = 120;
 
 /** Where each spindle is going, and the order in which to look after all. */
 export function trendHandlers(context: Context): Pick<Handlers, "spindles.page" | "spindles.fleet"> {
-  const { store, jobs } = context;
+  const { store, jobs, works, now } = context;
   let cached: { readonly place: number; readonly view: Promise<FleetView> } | undefined;
   let moves: FleetView["commonMode"] | undefined;
 
@@ -46,26 +44,16 @@ export function trendHandlers(context: Context): Pick<Handlers, "spindles.page" 
         throw new AppError("notFound", "There is no such spindle in this data file.", { key: "noSpindle" });
       }
       const checks = checkPage(store.db, spindleId, SHOWN + 1);
-      const events = serviceEvents(store.db, spindleId);
-      const rows = historyRows(store.db, spindleId);
-      const history = historyOf(spindleId, standing.spindle.limits, rows, events);
-      const from = rows.length - DETAILED;
-      const points = history.points.map((point, i) => {
-        const filed = i < from ? undefined : readCheck(store.db, point.checkId);
-        return filed === undefined ? point : { ...point, ...detailOf(filed.check) };
-      });
+      const { trend, detailed } = trendInFile(store.db, standing, { xAxis, sharedMoves: moves });
       return {
         row: toSpindleRow(standing),
         checks: checks.slice(0, SHOWN).map(toCheckRow),
         moreChecks: checks.length > SHOWN,
-        events,
-        trend: trendOf({ ...history, points }, { xAxis, sharedMoves: moves }),
-        details: points.slice(Math.max(0, from)).map(({ checkId, counter, seriesSN }) => ({
-          checkId,
-          counter,
-          scatterN: seriesSN,
-        })),
+        events: serviceEvents(store.db, spindleId),
+        trend,
+        details: detailed.map(({ checkId, counter, seriesSN }) => ({ checkId, counter, scatterN: seriesSN })),
         stop: standing.stop,
+        due: dueNow(store.db, works(), standing, forecastInFile(store.db, standing), now()),
       };
     },
     "spindles.fleet": fleet,

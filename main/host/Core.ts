@@ -11,6 +11,6 @@ export type Core = {
 };
 
 /** Puts the door before the handlers; `handlers` is asked each time, since the program may change data files. */
-export function coreOf(handlers: () => Handlers, hub: PushHub, log: Log): Core {
-  return { hub, call: (name, input) => dispatch(handlers(), name, input, log) };
+export function coreOf(handlers: () => Handlers | Promise<Handlers>, hub: PushHub, log: Log): Core {
+  return { hub, call: async (name, input) => dispatch(await handlers(), name, input, log) };
 }

@@ -1,12 +1,14 @@
 import type { ImportedKind } from "../../app/contract/importViews.ts";
 
 /** What a column can be taken for, and how its cells are read. */
-export type FieldForm = "text" | "force" | "unit" | "number" | "whole" | "share" | "date";
+export type FieldForm = "text" | "force" | "unit" | "number" | "whole" | "share" | "date" | "day" | "time";
 
 export type ListField = {
   readonly field: string;
   readonly form: FieldForm;
   readonly needed: boolean;
+  /** Several columns may be this field. */
+  readonly many?: boolean;
   /** Heads that name it, in English and German, less unit, blanks and marks; the first field that fits takes the column. */
   readonly heads: RegExp;
 };
@@ -94,8 +96,52 @@ const gaugeFields: readonly ListField[] = [
   note,
 ];
 
+/** One clamping of several in a row; their mean is the row's force. */
+export const TAKE = "take";
+
+const checkFields: readonly ListField[] = [
+  field(
+    "spindle",
+    "text",
+    /^(spindle|spindlename|spindel|spindelname|machine|machinename|maschine|maschinenname|anlage|name|place|platz)$/,
+    true,
+  ),
+  field(
+    "day",
+    "day",
+    /^(date|day|measured|measuredon|measuredat|checked|checkedon|datum|tag|gemessenam|pruefdatum|messdatum)$/,
+    true,
+  ),
+  field("time", "time", /^(time|timeofday|clock|uhrzeit|zeit)$/),
+  field(
+    "value",
+    "force",
+    /^(value|force|clampingforce|drawbarforce|retentionforce|reading|result|measured|actual|wert|kraft|spannkraft|einzugskraft|messwert|istwert|ist)$/,
+    true,
+  ),
+  {
+    ...field(
+      TAKE,
+      "force",
+      /^(?:(?:take|clamping|force|clampingforce|drawbarforce|value|reading|measurement|trial|run|m|f|wert|kraft|spannkraft|messung|messwert|klemmung|versuch)\d{1,2}|\d{1,2}(?:st|nd|rd|th)?(?:take|clamping|reading|measurement|messung|messwert|klemmung|wert))$/,
+    ),
+    many: true,
+  },
+  field("unit", "unit", /^(unit|units|forceunit|einheit|krafteinheit)$/),
+  field("adapter", "text", /^(adapter|adaptername)$/),
+  field("gauge", "text", /^(gauge|gaugename|instrument|device|messgeraet|geraet|messmittel)$/),
+  field(
+    "operator",
+    "text",
+    /^(operator|technician|checkedby|measuredby|by|name|initials|pruefer|bediener|werker|kuerzel|gemessenvon)$/,
+  ),
+  field("counter", "whole", /^(counter|toolchanges|toolchangecounter|strokes|zaehler|werkzeugwechsel|huebe)$/),
+  note,
+];
+
 export const fieldsOf: { readonly [K in ImportedKind]: readonly ListField[] } = {
   spindles: spindleFields,
   adapters: adapterFields,
   gauges: gaugeFields,
+  checks: checkFields,
 };

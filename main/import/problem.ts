@@ -16,6 +16,13 @@ export function rowProblem(
   message: string,
 ): ImportProblem {
   const where = column === undefined ? `Row ${row}` : `Row ${row}, ${column}`;
-  const weight = code === "taperUnknown" ? "tell" : "stops";
+  const weight = remarks.has(code) ? "tell" : "stops";
   return { row, column, code, about: about.slice(0, 80), message: `${where}: ${message}`, weight };
 }
+
+/** Something about the file as a whole that stands against nothing. */
+export function fileRemark(code: Code, about: string, message: string): ImportProblem {
+  return { row: undefined, column: undefined, code, about: about.slice(0, 200), message, weight: "tell" };
+}
+
+const remarks: ReadonlySet<Code> = new Set(["taperUnknown", "merged", "farOff"]);

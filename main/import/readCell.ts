@@ -25,6 +25,9 @@ export function readCell(
       return unitOf(text);
     case "date":
       return dateOf(text);
+    case "day":
+    case "time":
+      return { value: text }; // read where the order of the whole column is known
     case "share":
       return shareOf(text, percent);
     case "number":

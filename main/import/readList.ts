@@ -1,62 +1,56 @@
-import type { ImportPreview, ImportProblem, ListFile } from "../../app/contract/importViews.ts";
+import type { ImportPreview, ImportProblem, ListFile, ListKind } from "../../app/contract/importViews.ts";
 import type { ForceUnit } from "../../app/quantity/forceUnits.ts";
 import { parseForceUnit } from "../../app/quantity/parseForceUnit.ts";
 import { readTaper } from "../../app/verdict/readTaper.ts";
 import { fieldsOf } from "./fields.ts";
 import { type MappedColumn, mapColumns, mappingProblems } from "./mapColumns.ts";
-import { headProblem, rowProblem } from "./problem.ts";
+import { markProblem } from "./markProblem.ts";
+import { bookProblems, previewOf, unreadable } from "./previewOf.ts";
+import { rowProblem } from "./problem.ts";
 import { readCell } from "./readCell.ts";
-import { readTable, type Table, TableError, type TableRow } from "./readTable.ts";
 import { schemaProblems } from "./schemaProblems.ts";
+import type { Table, TableRow } from "./Table.ts";
+import { TableError } from "./TableError.ts";
 import { Twins } from "./Twins.ts";
 import { type RowValues, toBody } from "./toBody.ts";
 
 /** Names and serial numbers that are in use in the register. */
 export type Known = { readonly names: ReadonlySet<string>; readonly serials: ReadonlySet<string> };
 
+/** A list for the register. */
+export type RegisterFile = ListFile & { readonly what: ListKind };
+
 /** A list as read: what a page is shown, and the bodies that would be filed. Empty where anything stands against it. */
 export type ReadList = { readonly preview: ImportPreview; readonly bodies: readonly Record<string, unknown>[] };
-
-/** So many problems are told one by one. */
-const TOLD = 200;
 
 /**
  * Reads a list of spindles, adapters or gauges for the register, all of it or nothing: every problem is found, with its
  * row and column, before anything is filed.
+ * @param table  what `openTable` found in the file
  * @param newId  for the records
  * @param goOn  called often; may throw to end it
  */
-export function readList(file: ListFile, known: Known, newId: () => string, goOn: () => void = () => {}): ReadList {
+export function readList(
+  file: RegisterFile,
+  table: Table | TableError,
+  known: Known,
+  newId: () => string,
+  goOn: () => void = () => {},
+): ReadList {
   const fields = fieldsOf[file.what];
-  const table = tableOf(file);
   if (table instanceof TableError) {
     return { preview: unreadable(`${file.fileName}: ${table.message}.`, fields), bodies: [] };
   }
   const columns = mapColumns(table.columns, fields, file.mapping);
-  const problems = mappingProblems(columns, fields, file.unit);
+  const asked = bookProblems(table);
+  const before = asked.length > 0 ? asked : mappingProblems(columns, fields, file.unit, table.rows);
   const marks = markProblem(table, columns);
-  if (marks !== undefined) problems.push(marks);
-  const rows = problems.length > 0 ? noRows : readRows(table, columns, file, known, newId, goOn);
-  problems.push(...rows.problems);
-  const stopped = problems.some((p) => p.weight === "stops") || rows.bodies.length === 0;
-  const preview: ImportPreview = {
-    encoding: table.encoding,
-    separator: table.separator,
-    columns: columns.map(({ name, field, head, place }) => ({
-      name,
-      field: field?.field,
-      unit: head.unit,
-      examples: examplesOf(table, place),
-    })),
-    fields: fields.map(({ field, needed, form }) => ({ field, needed, force: form === "force" })),
-    rowCount: table.rows.length,
-    ready: rows.bodies.length,
-    passedOver: rows.passedOver,
-    problems: problems.slice(0, TOLD),
-    problemCount: problems.length,
-    stopped,
-  };
-  return { preview, bodies: stopped ? [] : rows.bodies };
+  if (marks !== undefined) before.push(marks);
+  const rows = before.length > 0 ? noRows : readRows(table, columns, file, known, newId, goOn);
+  const problems = before.concat(rows.problems); // too many to be spread
+  const found = { ready: rows.bodies.length, passedOver: rows.passedOver, problems, unit: file.unit };
+  const preview = previewOf(table, columns, fields, found);
+  return { preview, bodies: preview.stopped ? [] : rows.bodies };
 }
 
 type Rows = {
@@ -69,7 +63,7 @@ const noRows: Rows = { bodies: [], problems: [], passedOver: 0 };
 function readRows(
   table: Table,
   columns: readonly MappedColumn[],
-  file: ListFile,
+  file: RegisterFile,
   known: Known,
   newId: () => string,
   goOn: () => void,
@@ -138,55 +132,4 @@ function taperRemark({ taper }: RowValues, row: number, columns: readonly Mapped
       `"${taper}" is no taper of a standard known here; it is kept as it stands`,
     ),
   ];
-}
-
-/** One comma and one point as decimal marks in the same file: one of them groups thousands, and nobody can tell which. */
-function markProblem(table: Table, columns: readonly MappedColumn[]): ImportProblem | undefined {
-  let first: { readonly mark: string; readonly row: number } | undefined;
-  const figures = columns.filter(({ field }) => field !== undefined && /^(force|number|share)$/.test(field.form));
-  for (const { row, cells } of table.rows) {
-    for (const { place, name } of figures) {
-      const mark = /^[+-]?\s*\d+([.,])\d+(?![.,\d])/.exec((cells[place] ?? "").trim())?.[1];
-      if (mark === undefined) continue;
-      first ??= { mark, row };
-      if (mark === first.mark) continue;
-      const message = `it is written with "${mark}" and row ${first.row} with "${first.mark}": use one decimal mark in the whole file`;
-      return rowProblem("mixedMarks", row, name, cells[place]!.trim(), message);
-    }
-  }
-  return undefined;
-}
-
-function examplesOf({ rows }: Table, place: number): string[] {
-  const found: string[] = [];
-  for (const { cells } of rows) {
-    const text = cells[place]?.trim() ?? "";
-    if (text !== "") found.push(text.slice(0, 60));
-    if (found.length === 3) break;
-  }
-  return found;
-}
-
-function tableOf({ base64 }: ListFile): Table | TableError {
-  try {
-    return readTable(Buffer.from(base64, "base64"));
-  } catch (cause) {
-    if (cause instanceof TableError) return cause;
-    throw cause;
-  }
-}
-
-function unreadable(message: string, fields: (typeof fieldsOf)["spindles"]): ImportPreview {
-  return {
-    encoding: "utf-8",
-    separator: ",",
-    columns: [],
-    fields: fields.map(({ field, needed, form }) => ({ field, needed, force: form === "force" })),
-    rowCount: 0,
-    ready: 0,
-    passedOver: 0,
-    problems: [headProblem("unreadable", undefined, "", message)],
-    problemCount: 1,
-    stopped: true,
-  };
 }

@@ -1,23 +1,5 @@
-import type { ImportPreview } from "../../app/contract/importViews.ts";
-
-export type TableRow = {
-  /** As a spreadsheet numbers it: the head is row 1. */
-  readonly row: number;
-  readonly cells: readonly string[];
-};
-
-export type Table = {
-  readonly encoding: ImportPreview["encoding"];
-  readonly separator: ImportPreview["separator"];
-  readonly columns: readonly string[];
-  /** Rows may have more or fewer cells than there are columns. */
-  readonly rows: readonly TableRow[];
-};
-
-/** Why bytes are no table with a head; the message goes on from the file's name and a colon. */
-export class TableError extends Error {
-  override name = "TableError";
-}
+import type { Table, TableRow } from "./Table.ts";
+import { TableError } from "./TableError.ts";
 
 /**
  * Reads a table with a head from CSV: comma, semicolon or tab between the cells, whichever the head has most of;
@@ -33,7 +15,7 @@ export function readTable(bytes: Uint8Array): Table {
   const columns = head.cells.map((cell) => cell.trim());
   const twice = columns.find((name, i) => columns.indexOf(name) !== i);
   if (twice !== undefined) throw new TableError(`the column "${twice}" stands twice in the head; name each once`);
-  return { encoding, separator, columns, rows };
+  return { encoding, separator, columns, rows, book: undefined };
 }
 
 function encodingOf(bytes: Uint8Array): Table["encoding"] {

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { ImportedKind } from "../../app/contract/importViews.ts";
+import type { ListKind } from "../../app/contract/importViews.ts";
 import { adapterTaken, gauge, spindle } from "../../app/ledger/register.ts";
 
 /** A row's cells as read, by field; forces in newtons. */
@@ -11,7 +11,7 @@ const ASSUMED_SCALE = 0.005;
 type Body = Record<string, unknown>;
 
 /** The record a row describes, and the schema that has the last word on it. Absent cells stay absent. */
-export function toBody(what: ImportedKind, values: RowValues, id: string): { body: Body; schema: z.ZodType } {
+export function toBody(what: ListKind, values: RowValues, id: string): { body: Body; schema: z.ZodType } {
   if (what === "spindles") return { body: spindleBody(values, id), schema: spindle };
   if (what === "adapters") return { body: adapterBody(values, id), schema: adapterTaken };
   return { body: gaugeBody(values, id), schema: gauge };

@@ -21,6 +21,7 @@ const AGAIN_MS = 24 * 3_600_000;
  */
 export class IdleVerify {
   readonly #options: IdleVerifyOptions;
+  #lookedMs = Number.NEGATIVE_INFINITY;
   #place = -1;
   #quietSinceMs = Number.POSITIVE_INFINITY;
   #nextMs = Number.NEGATIVE_INFINITY;
@@ -32,6 +33,8 @@ export class IdleVerify {
 
   async tick(): Promise<void> {
     const { store, now, walk, onDamage, onFault } = this.#options;
+    if (now() < this.#lookedMs) this.#nextMs = this.#quietSinceMs = now(); // the clock was set back
+    this.#lookedMs = now();
     if (store.lastPlace() !== this.#place) {
       this.#place = store.lastPlace();
       this.#quietSinceMs = now();
@@ -53,6 +56,7 @@ export class IdleVerify {
   }
 }
 
-const damageFound = ({ damagedCount, damaged }: LedgerReport) =>
+/** Why nothing is written any more, once damage was found. */
+export const damageFound = ({ damagedCount, damaged }: LedgerReport) =>
   `The records are damaged in ${damagedCount} places, first: ${damaged[0]?.detail}. Nothing more is written, so that nothing gets worse. ` +
   "Restore the last backup to a new place and compare, or verify to see what still stands.";

@@ -33,8 +33,8 @@ export type AnyJob = {
   /** Absent in a part, whose arguments come from a job of ours. */
   readonly args?: z.ZodType;
   readonly files?: true;
-  // biome-ignore lint/suspicious/noExplicitAny: arguments are checked by the job's own schema before they get here
-  readonly run: (args: any, context: JobContext) => unknown;
+  /** Its own schema has checked the arguments before they get here. */
+  readonly run: (args: never, context: JobContext) => unknown;
 };
 
 export type JobLoaders = Readonly<Record<string, () => Promise<{ readonly job: AnyJob }>>>;

@@ -1,3 +1,4 @@
+import { join } from "node:path";
 import type { z } from "zod";
 import type { JobView } from "../../app/contract/programViews.ts";
 import { JobError } from "./JobError.ts";
@@ -66,6 +67,15 @@ export class Jobs {
     }
   }
 
+  /** Begins work whose result is for its caller alone: pages hear how far it is, and that it has ended, not what came of it. */
+  beginOwn<N extends JobName>(
+    name: N,
+    args: JobArgs<N>,
+  ): { readonly jobId: string; readonly ended: Promise<JobResult<N>> } {
+    const { jobId, ended } = this.#begin(name, args, "own");
+    return { jobId, ended: ended as Promise<JobResult<N>> }; // the registry pairs name and result
+  }
+
   /**
    * Housekeeping in a thread, which no page hears of; one at a time of each name. A failure goes to the log: whatever
    * it was for will be asked for again.
@@ -99,10 +109,10 @@ export class Jobs {
   }
 
   get #workerFile(): URL | string {
-    return this.#options.workerFile ?? new URL("./worker.ts", import.meta.url);
+    return this.#options.workerFile ?? join(import.meta.dirname, "worker.ts");
   }
 
-  #begin(name: JobName, args: unknown): { jobId: string; ended: Promise<unknown> } {
+  #begin(name: JobName, args: unknown, whose: "all" | "own" = "all"): { jobId: string; ended: Promise<unknown> } {
     const { path, demo, newId } = this.#options;
     const jobId = newId();
     const stop = new SharedArrayBuffer(4);
@@ -119,14 +129,14 @@ export class Jobs {
       this.#change({ ...this.#views.get(jobId)!, done, total }),
     );
     this.#running.set(jobId, { stop: new Int32Array(stop), ended });
-    void this.#follow(jobId, ended);
+    void this.#follow(jobId, ended, whose);
     return { jobId, ended };
   }
 
-  async #follow(jobId: string, ended: Promise<unknown>): Promise<void> {
+  async #follow(jobId: string, ended: Promise<unknown>, whose: "all" | "own"): Promise<void> {
     try {
       const result = await ended;
-      this.#end(jobId, { state: "finished", result });
+      this.#end(jobId, { state: "finished", result: whose === "all" ? result : undefined });
     } catch (cause) {
       const fault = cause instanceof JobError ? cause : new JobError("internal", "It failed; see the log.", cause);
       if (fault.code === "internal") this.#options.onFault?.(`job ${this.#views.get(jobId)?.what} failed`, fault);

@@ -41,7 +41,7 @@ async function run(loaders: JobLoaders, order: JobOrder, self: string, say: (m: 
     return opened.at(-1)!;
   };
   try {
-    return await job.run(args, { ...contextOf(order, self, say), db, openStore });
+    return await job.run(args as never, { ...contextOf(order, self, say), db, openStore });
   } finally {
     for (const store of opened) store.close();
     db.close();

@@ -9,8 +9,12 @@ import { tcpSource } from "./tcp.ts";
 /**
  * A byte source for what a page may ask to open.
  * @param simulator  the one that runs, looked up at each opening; undefined while there is none
+ * @param instrument  which of the simulator's two
  */
-export function sourceMaker(simulator: () => Simulator | undefined): (source: Source) => ByteSource {
+export function sourceMaker(
+  simulator: () => Simulator | undefined,
+  instrument: "gauge" | "reference" = "gauge",
+): (source: Source) => ByteSource {
   return (source) => {
     switch (source.kind) {
       case "serial":
@@ -21,8 +25,9 @@ export function sourceMaker(simulator: () => Simulator | undefined): (source: So
         return fileSource(source);
       case "simulated": {
         const running = simulator();
-        if (running === undefined) throw new LinkError("simulatorFailed", "the simulated gauge is not running");
-        return tcpSource({ ...running.address, label: "simulated gauge" });
+        const address = instrument === "gauge" ? running?.address : running?.reference;
+        if (address === undefined) throw new LinkError("simulatorFailed", `the simulated ${instrument} is not running`);
+        return tcpSource({ ...address, label: `simulated ${instrument}` });
       }
     }
   };

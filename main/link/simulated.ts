@@ -8,6 +8,8 @@ import { LinkError } from "./LinkProblem.ts";
 /** A simulated gauge that runs as a program beside this one. */
 export type Simulator = {
   readonly address: { readonly host: string; readonly port: number };
+  /** Of its second instrument, the reference in the same load train; undefined where it was started without one. */
+  readonly reference: { readonly host: string; readonly port: number } | undefined;
   /**
    * Tells it something: "clamp", "clamp 17900", "release", "unplug" … ("help" lists all); answers what it did.
    * @throws LinkError  it refuses, or it has ended
@@ -57,7 +59,7 @@ export async function startSimulator(options: SimulatorOptions = {}): Promise<Si
   });
   child.stdin.on("error", () => {}); // its end is told by 'exit'
   const lines = createInterface({ input: child.stdout });
-  const address = await firstLine(child, lines);
+  const { address, reference } = await firstLine(child, lines);
   const waiting: { done: (reply: Reply) => void; failed: (cause: Error) => void }[] = [];
   lines.on("line", (line) => waiting.shift()?.done(JSON.parse(line))); // one line for each command, in order
   child.once("exit", () => {
@@ -72,6 +74,7 @@ export async function startSimulator(options: SimulatorOptions = {}): Promise<Si
 
   return {
     address,
+    reference,
     async command(line) {
       const reply = await ask(line);
       if (!reply.ok) throw new LinkError("simulatorFailed", `the simulated gauge refuses: ${reply.why}`);
@@ -91,7 +94,7 @@ export async function startSimulator(options: SimulatorOptions = {}): Promise<Si
 
 const gone = () => new LinkError("simulatorFailed", "the simulated gauge has ended; start it again");
 
-async function firstLine(child: ChildProcess, lines: Interface): Promise<Simulator["address"]> {
+async function firstLine(child: ChildProcess, lines: Interface): Promise<Pick<Simulator, "address" | "reference">> {
   let said = "";
   child.stderr!.on("data", (text) => {
     said = (said + text).slice(-2_000);
@@ -105,6 +108,7 @@ async function firstLine(child: ChildProcess, lines: Interface): Promise<Simulat
       failed(new LinkError("simulatorFailed", `the simulated gauge did not start: ${said.trim()}`)),
     );
   });
-  const { host, port } = JSON.parse(line) as { host: string; port: number }; // our own program's first line
-  return { host, port };
+  type Place = Simulator["address"];
+  const { host, port, reference } = JSON.parse(line) as Place & { reference?: Place }; // our own program's first line
+  return { address: { host, port }, reference };
 }

@@ -4,6 +4,7 @@ import type { DumpFormat } from "../../app/round/dump/DumpFormat.ts";
 import type { DumpReading, DumpRecord } from "../../app/round/dump/DumpReading.ts";
 import type { DumpHints, LearnedDump } from "../../app/round/dump/LearnedDump.ts";
 import type { RoundMatch } from "../../app/round/match/RoundMatch.ts";
+import type { StoredReading } from "../../app/round/memory/freshRecords.ts";
 
 /** What a page asked to be read, kept so that it can be read anew with other answers. */
 export type DockingRequest = {
@@ -15,6 +16,8 @@ export type DockingRequest = {
   readonly fileName: string | undefined;
   readonly text: string;
   readonly hints: DumpHints;
+  /** The user has said that nothing of it was docked before, though it looks so. */
+  readonly allNew: boolean;
   /** What the gauge's display showed, ms as if in UTC. */
   readonly gaugeNowMs: number | undefined;
   /** By this PC's clock, when it was read. */
@@ -36,9 +39,14 @@ export type DockingWork = {
   readonly atMs: readonly (number | undefined)[];
   readonly known: number;
   readonly doubtful: boolean;
+  /** The round as it was matched with. */
+  readonly roundVersion: string | undefined;
   readonly stops: readonly StopView[];
   readonly match: RoundMatch;
   readonly warnings: readonly DockingWarning[];
+  /** All readings that came, oldest first, and how many dockings were filed when they were known again. */
+  readonly memory: readonly StoredReading[];
+  readonly dockedBefore: number;
 };
 
 /** What pages see of it. */

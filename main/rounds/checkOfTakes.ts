@@ -16,6 +16,8 @@ export type TakesToFile = {
   readonly tag: FilingTag;
   readonly records: readonly DumpRecord[];
   readonly factor: number;
+  /** Written on the sheet and typed in, not read out of a memory. */
+  readonly typedIn: boolean;
   readonly measuredAtMs: number;
   readonly roundId: string | undefined;
   readonly reasons: Readonly<Record<string, string>>;
@@ -39,7 +41,7 @@ export function checkOfTakes(db: Db, works: Works, takes: TakesToFile): Check {
   const state = {
     ...tagged,
     roundId: takes.roundId,
-    typed: { valueN: meanN, text, unit },
+    typed: { valueN: meanN, text, unit, ...(takes.typedIn ? {} : { docked: dockedFrom(records) }) },
     overrides: takes.reasons,
     note: factor === 1 ? "" : factorNote(factor, unit),
   };
@@ -55,7 +57,7 @@ export function checkOfTakes(db: Db, works: Works, takes: TakesToFile): Check {
   const check = checkOf(state, { ...formed, figures }, scattered, {
     measuredAtMs: takes.measuredAtMs,
     offsetMinutes: -new Date(takes.measuredAtMs).getTimezoneOffset(),
-    source: "docked",
+    source: takes.typedIn ? "typed" : "docked",
     unit,
     rateHz: undefined,
     patternId: undefined,
@@ -72,6 +74,11 @@ export function checkOfTakes(db: Db, works: Works, takes: TakesToFile): Check {
       .slice(0, 500),
   };
 }
+
+const dockedFrom = (records: readonly DumpRecord[]) => ({
+  takes: records.length,
+  held: records.every((r) => r.kind === "held"),
+});
 
 /** The mean of several clampings scatters by less than one: it goes into the budget as what was known of it. */
 function withScatter(facts: FormFacts, sN: number | undefined, n: number): FormFacts {

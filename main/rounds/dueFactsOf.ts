@@ -17,14 +17,15 @@ export function dueFacts(db: Db, works: Works, fleet: FleetView | undefined): Du
   const forecasts = new Map(fleet?.rows.map((row) => [row.spindleId, row.forecast]));
   return spindleList(db)
     .filter(({ spindle }) => spindle.state === "inUse")
-    .map((standing) => factsOf(db, works, standing, forecasts.get(standing.spindle.spindleId)));
+    .map((standing) => dueFactsOf(db, works, standing, forecasts.get(standing.spindle.spindleId)));
 }
 
-function factsOf(
+/** What they say of one. */
+export function dueFactsOf(
   db: Db,
   works: Works,
   { spindle, last, stop }: SpindleStanding,
-  forecast: FleetView["rows"][number]["forecast"] | undefined,
+  forecast: Pick<FleetView["rows"][number]["forecast"], "state" | "lowMs" | "atMs"> | undefined,
 ): DueFacts {
   const day = (ms: number) => worksDay(ms, works.timeZone);
   const notes = spindle.intervalToolChanges === undefined ? [] : counters(db, spindle.spindleId, day);

@@ -1,10 +1,8 @@
 import type { Source } from "../../app/contract/linkViews.ts";
 import { AppError } from "../../app/contract/result.ts";
-import type { DumpReading } from "../../app/round/dump/DumpReading.ts";
-import { learnDump } from "../../app/round/dump/learnDump.ts";
-import { readDump } from "../../app/round/dump/readDump.ts";
 import type { ByteSource } from "../link/ByteSource.ts";
 import type { Clock } from "../link/Clock.ts";
+import { MemoryWatch } from "./MemoryWatch.ts";
 
 export type FetchDeps = { readonly clock: Clock; readonly makeSource: (source: Source) => ByteSource };
 
@@ -15,6 +13,8 @@ const LONGEST_MS = 120_000;
 const MOST_BYTES = 2_000_000;
 /** A gauge that goes on with live readings is never silent: it is looked at so often whether all that it announced has come. */
 const LOOK_MS = 1_000;
+/** So many looks without a further record, though bytes come: what comes is no memory any more. */
+const STILL_LOOKS = 3;
 /** Asked again so often when lines were lost on the way. */
 const TRIES = 3;
 
@@ -28,11 +28,10 @@ export async function fetchMemory(source: Source, request: string | undefined, d
   let best = "";
   let most = -1;
   for (let attempt = 0; attempt < (request === undefined ? 1 : TRIES); attempt += 1) {
-    const text = await listen(source, request, deps);
-    const reading = readingOf(text);
-    const count = reading?.records.length ?? 0;
-    if (count > most) [best, most] = [text, count];
-    if (reading !== undefined && !reading.incomplete) return text;
+    const watch = await listen(source, request, deps);
+    const { records, incomplete } = watch.look(true);
+    if (records > most) [best, most] = [watch.text, records];
+    if (records > 0 && !incomplete) return watch.text;
   }
   if (best.trim() === "")
     throw new AppError(
@@ -43,14 +42,13 @@ export async function fetchMemory(source: Source, request: string | undefined, d
   return best;
 }
 
-function readingOf(text: string): DumpReading | undefined {
-  const { format } = learnDump(text);
-  return format === undefined ? undefined : readDump(text, format);
-}
-
-async function listen(source: Source, request: string | undefined, { clock, makeSource }: FetchDeps): Promise<string> {
+async function listen(
+  source: Source,
+  request: string | undefined,
+  { clock, makeSource }: FetchDeps,
+): Promise<MemoryWatch> {
   const port = makeSource(source);
-  const parts: string[] = [];
+  const watch = new MemoryWatch();
   let length = 0;
   let stop: () => void = () => undefined;
   const ended = new Promise<void>((done) => {
@@ -59,10 +57,17 @@ async function listen(source: Source, request: string | undefined, { clock, make
   let timer = clock.after(WAIT_MS, stop);
   const longest = clock.after(LONGEST_MS, stop);
   let seen = 0;
+  let records = 0;
+  let still = 0;
   const look = () => {
-    const reading = length > seen ? readingOf(parts.join("")) : undefined;
-    seen = length;
-    if (reading?.announced !== undefined && !reading.incomplete) stop();
+    if (length > seen) {
+      seen = length;
+      const soFar = watch.look();
+      if (soFar.whole) stop();
+      still = soFar.records > 0 && soFar.records === records ? still + 1 : 0;
+      records = soFar.records;
+      if (still >= STILL_LOOKS) stop();
+    }
     looking = clock.after(LOOK_MS, look);
   };
   let looking = clock.after(LOOK_MS, look);
@@ -70,7 +75,7 @@ async function listen(source: Source, request: string | undefined, { clock, make
     await port.open({
       onBytes(chunk) {
         length += chunk.length;
-        if (length <= MOST_BYTES) parts.push(Buffer.from(chunk).toString("latin1"));
+        if (length <= MOST_BYTES) watch.push(Buffer.from(chunk).toString("latin1"));
         else stop();
         timer();
         timer = clock.after(SILENCE_MS, stop);
@@ -85,5 +90,5 @@ async function listen(source: Source, request: string | undefined, { clock, make
     looking();
     await port.close();
   }
-  return parts.join("");
+  return watch;
 }

@@ -10,6 +10,7 @@ import type { Origin } from "./ledger/ownOrigin.ts";
 import { packRecent } from "./ledger/packRecent.ts";
 import { lastEntry } from "./ledger/readEntry.ts";
 import { type SignedHead, signHeads } from "./ledger/signedHeads.ts";
+import { holdingStatus } from "./projections/SpindleStatus.ts";
 import { insertWaveforms } from "./records/waveforms.ts";
 import { SpaceWatch } from "./SpaceWatch.ts";
 import type { AppendExtra, EntryDraft, FiledEntry, OpenOptions, Store } from "./Store.ts";
@@ -73,6 +74,19 @@ export class OpenStore implements Store {
     });
   }
 
+  appendAll(drafts: Iterable<EntryDraft>): number {
+    return this.write((db) => {
+      if (this.#chain === undefined) throw new StoreError("readOnly", "This data file has no chain to continue.");
+      const chain = this.#chain;
+      const stamp = this.#stamp();
+      let filed = 0;
+      holdingStatus(db, () => {
+        for (const batch of batchesOf(drafts)) filed += chain.append(checkDrafts(batch), stamp).length;
+      });
+      return filed;
+    });
+  }
+
   merge(
     chains: readonly ForeignChain[],
     { detail, operatorId }: { detail: string; operatorId: string | null },
@@ -80,7 +94,8 @@ export class OpenStore implements Store {
     return this.write((db) => {
       if (this.#chain === undefined) throw new StoreError("readOnly", "This data file has no chain to continue.");
       const stamp = this.#stamp();
-      const added = chains.reduce((sum, chain) => sum + mergeChain(db, chain, stamp.atMs), 0);
+      const mergeAll = () => chains.reduce((sum, chain) => sum + mergeChain(db, chain, stamp.atMs), 0);
+      const added = holdingStatus(db, mergeAll);
       this.#chain.forget(); // its run may have ended, or its own entries come back
       this.#chain.append(checkDrafts([{ kind: "act", body: { what: "merged", detail, operatorId } }]), stamp);
       return added;
@@ -134,6 +149,16 @@ export class OpenStore implements Store {
     this.#refusal ??= { code, message };
   }
 
+  erasing<T>(work: () => T): T {
+    this.db.pragma("secure_delete = ON");
+    try {
+      return work();
+    } finally {
+      this.db.pragma("secure_delete = OFF");
+      this.#quietly(() => this.db.pragma("wal_checkpoint(TRUNCATE)")); // a reader may hold it: then at closing
+    }
+  }
+
   signHeads(): SignedHead[] {
     const { key, options } = this.#parts;
     if (key === undefined) return [];
@@ -183,6 +208,20 @@ export class OpenStore implements Store {
     const atMs = Math.floor(now());
     return { atMs, offsetMinutes: (offsetMinutes ?? offsetHere)(atMs), newId: () => this.newId() };
   }
+}
+
+/** So many are drawn at once. */
+const BATCH = 256;
+
+function* batchesOf<T>(all: Iterable<T>): Generator<T[]> {
+  let batch: T[] = [];
+  for (const one of all) {
+    batch.push(one);
+    if (batch.length < BATCH) continue;
+    yield batch;
+    batch = [];
+  }
+  if (batch.length > 0) yield batch;
 }
 
 /** Minutes east of UTC by this computer's own clock. */

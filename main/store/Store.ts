@@ -50,6 +50,13 @@ export type Store = {
    */
   append(batch: readonly EntryDraft[], extra?: AppendExtra): FiledEntry[];
   /**
+   * Files many, drawn one by one so that they are never all in memory, in one transaction; on any throw, the source's too,
+   * nothing of it stands. Long: it belongs in a job.
+   * @returns  how many were filed
+   * @throws  what `append` throws
+   */
+  appendAll(drafts: Iterable<EntryDraft>): number;
+  /**
    * Takes over other files' chains, all or nothing, and files the act in the own chain. Long: it belongs in a job.
    * @returns  how many entries were new
    * @throws StoreError  `conflict`, `damaged`, `newer`, and what `append` throws
@@ -75,6 +82,8 @@ export type Store = {
    * is no key. Happens by itself when the file is opened and closed.
    */
   signHeads(): SignedHead[];
+  /** Runs work that takes something out for good: what it frees is written over, and the log with it. */
+  erasing<T>(work: () => T): T;
   /** From here on nothing is written: damage was found. */
   refuse(code: StoreFault, message: string): void;
   close(): void;

@@ -60,16 +60,6 @@ export function openStoreBeside(options: OpenOptions): Store {
   return new OpenStore({ path, demo, db, origin, refusal: undefined, options, key: undefined, unlock: () => {} });
 }
 
-/** An empty store without a place, its schema the newest: where projections are rebuilt to be compared. */
-export function openScratch(): Db {
-  const db = new Database(""); // a temporary file of SQLite's own, gone with the connection
-  db.pragma("journal_mode = OFF");
-  db.pragma("synchronous = OFF");
-  migrate(db, steps, () => "");
-  db.pragma("foreign_keys = OFF"); // the projections stand here without their ledger
-  return db;
-}
-
 function openForWriting(path: string, demo: boolean, options: OpenOptions): Store {
   const unlock = takeLock(openPrivately(`${path}.lock`), path);
   try {

@@ -36,6 +36,8 @@ export const sealedTables = {
   service_event: ["event_id", "spindle_id", "at", "n", "new_baseline", "body"],
   spindle_status: ["spindle_id", "status"],
   person: ["operator_id", "name", "initials", "pin"],
+  proof_row: ["proof_id", "gauge_id", "adapter_id", "proved_on", "n"],
+  proof_draft: ["id", "body", "saved_at_ms"],
   draft: ["id", "body", "spool_position", "saved_at_ms"],
 } as const;
 

@@ -1,4 +1,6 @@
 import type { Client } from "../client/Client.ts";
+import { askingClient } from "./askingClient.ts";
+import { createAskStore } from "./askStore.ts";
 import type { Core } from "./Core.ts";
 import { createDraftStore } from "./draftStore.ts";
 import { hearPushes } from "./hearPushes.ts";
@@ -6,6 +8,7 @@ import { createJobsStore } from "./jobsStore.ts";
 import { createLinkStore } from "./linkStore.ts";
 import { createLiveStore } from "./liveStore.ts";
 import { createProgramStore } from "./programStore.ts";
+import { createProofStore } from "./proofStore.ts";
 import { createRegisterStore } from "./registerStore.ts";
 import { StripBuffer } from "./StripBuffer.ts";
 import { takeSnapshot } from "./takeSnapshot.ts";
@@ -16,13 +19,16 @@ const STRIP_READINGS = 20_000;
 
 /** The page's stores, fed from the client; the first snapshot is asked for at once. */
 export function createCore(client: Client, loadAnew: () => void): Core {
+  const ask = createAskStore();
   const core: Core = {
-    client,
+    client: askingClient(client, ask),
+    ask,
     program: createProgramStore(),
     link: createLinkStore(),
     live: createLiveStore(),
     strip: new StripBuffer(STRIP_READINGS),
     draft: createDraftStore(),
+    proof: createProofStore(),
     register: createRegisterStore(),
     jobs: createJobsStore(),
     toasts: createToastStore(),

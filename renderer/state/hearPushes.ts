@@ -35,11 +35,26 @@ export function hearPushes(core: Core): void {
     else if (what === "spindles") spoil("spindles", "fleet");
     else if (what !== "patterns") spoil(what);
   });
+  client.on("proof.changed", ({ proof }) =>
+    core.proof.setState((before) => ({
+      proof,
+      asked: true,
+      heard: before.heard + 1,
+      watch: proof?.proofId === before.watch?.proofId ? before.watch : undefined,
+    })),
+  );
+  client.on("proof.watched", (watch) => core.proof.setState({ watch }));
+  client.on("proofs.changed", ({ what }) => {
+    if (what === "references" || what === "plans" || what === "tables") spoil(what);
+    else spoil("gauges", "adapters"); // their rows say when they were proved
+  });
   client.on("settings.changed", (settings) => core.program.setState({ settings }));
+  client.on("backup.changed", (backup) => core.program.setState({ backup }));
   client.on("program.changed", (program) => {
     const before = core.program.getState().program;
     core.program.setState({ program });
-    if (before !== undefined && (before.demo !== program.demo || before.dataFile !== program.dataFile)) core.loadAnew();
+    const same = (["demo", "dataFile", "origin"] as const).every((what) => before?.[what] === program[what]);
+    if (before !== undefined && !same) core.loadAnew();
   });
   client.on("job.progressed", job);
   client.on("job.finished", job);

@@ -10,14 +10,23 @@ export async function takeSnapshot(core: Core): Promise<void> {
   if (answer.ok) {
     applySnapshot(core, answer.value);
     core.client.caughtUp(answer.value.seq);
+    await askForProof(core);
   } else if (core.program.getState().connection === "open") {
     setTimeout(() => takeSnapshot(core), AGAIN_MS);
   }
 }
 
+/** The proof in work, if there is one; what was pushed meanwhile is newer than the answer. */
+async function askForProof(core: Core): Promise<void> {
+  const { heard } = core.proof.getState();
+  const answer = await core.client.call("proof.state", {});
+  if (!answer.ok) return;
+  core.proof.setState((now) => (now.heard === heard ? { proof: answer.value.proof, asked: true } : { asked: true }));
+}
+
 function applySnapshot(core: Core, snapshot: Snapshot): void {
-  const { program, works, settings, link, live, draft, undo } = snapshot;
-  core.program.setState({ program, works, settings, undo });
+  const { program, works, settings, link, live, draft, undo, backup } = snapshot;
+  core.program.setState({ program, works, settings, undo, backup });
   core.link.setState({ link });
   core.live.setState({ live });
   core.draft.setState({ draft });

@@ -10,6 +10,9 @@ const methods = {
   adapters: "adapters.list",
   gauges: "gauges.list",
   operators: "operators.list",
+  references: "references.list",
+  plans: "plans.list",
+  tables: "proofs.tables",
   fleet: "spindles.fleet",
 } as const satisfies Record<ListName, string>;
 

@@ -1,10 +1,13 @@
 import type { ButtonHTMLAttributes, ReactNode } from "react";
+import { type ActIcon, actIcons } from "./actIcons.ts";
 import "./button.css";
 
 type ButtonProps = Omit<ButtonHTMLAttributes<HTMLButtonElement>, "type" | "className"> & {
   readonly children: ReactNode;
   /** `main`: the one act of the screen. `plain`: beside it. `quiet`: words only. */
   readonly kind?: "main" | "plain" | "quiet";
+  /** A picture beside the words. */
+  readonly icon?: ActIcon | undefined;
   /** The key that does the same, shown beside the words. */
   readonly keyHint?: string | undefined;
   readonly type?: "button" | "submit";
@@ -16,7 +19,16 @@ type ButtonProps = Omit<ButtonHTMLAttributes<HTMLButtonElement>, "type" | "class
  * A button says what it will do. Pressed with a pointer it does not take the focus, so that the space bar or a footswitch pressed
  * next means the screen's own act and not this button a second time.
  */
-export function Button({ children, kind = "plain", keyHint, type = "button", busy = false, ...rest }: ButtonProps) {
+export function Button({
+  children,
+  kind = "plain",
+  icon,
+  keyHint,
+  type = "button",
+  busy = false,
+  ...rest
+}: ButtonProps) {
+  const Icon = icon && actIcons[icon];
   return (
     <button
       {...rest}
@@ -27,6 +39,7 @@ export function Button({ children, kind = "plain", keyHint, type = "button", bus
       onMouseDown={(event) => event.preventDefault()}
       onClick={busy ? undefined : rest.onClick}
     >
+      {Icon !== undefined && <Icon size={18} strokeWidth={2} aria-hidden="true" />}
       <span>{children}</span>
       {keyHint !== undefined && (
         <span className="key" aria-hidden="true">

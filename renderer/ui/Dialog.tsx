@@ -27,7 +27,7 @@ export function Dialog({
     const element = dialog.current!; // there from the first commit on
     element.showModal();
     // The platform would focus the scrolling part; the first field is what one wants to fill in.
-    element.querySelector<HTMLElement>(".body :is(input, select, textarea), .acts button")?.focus();
+    element.querySelector<HTMLElement>(".body :is(input, select, textarea, [data-first]), .acts button")?.focus();
     return () => element.close();
   }, []);
   return (

@@ -11,12 +11,15 @@ const LEAST_LENGTH = 3; // as the records want it
 export function ReasonDialog({
   title,
   children,
+  label,
   act,
   onReason,
   onClose,
 }: {
   readonly title: string;
   readonly children?: ReactNode;
+  /** What is asked for, where it is no reason. */
+  readonly label?: string;
   readonly act: string;
   readonly onReason: (reason: string) => void;
   readonly onClose: () => void;
@@ -44,7 +47,7 @@ export function ReasonDialog({
     >
       {children !== undefined && <p className="why">{children}</p>}
       <NoteField
-        label={words.reason}
+        label={label ?? words.reason}
         hint={words.reasonHint}
         value={reason}
         onText={setReason}

@@ -22,4 +22,5 @@ export const commonTexts = inBoth({
   retired: ["retired", "stillgelegt"],
   operator: ["Operator", "Prüfer"],
   never: ["never", "nie"],
+  saveCsv: ["Save as CSV", "Als CSV speichern"],
 });

@@ -1,6 +1,5 @@
 import type { PcSettings } from "../../app/contract/programViews.ts";
-
-export type Language = "en" | "de";
+import type { Language } from "../../app/words/Language.ts";
 
 /** Forms of numbers and dates where the machine names no place for the language. */
 const fallback: Record<Language, string> = { en: "en-GB", de: "de-DE" };

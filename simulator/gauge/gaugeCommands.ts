@@ -8,6 +8,9 @@ type GaugeCommand = {
   readonly run: (gauge: SimulatedGauge, argument: string | undefined) => string;
 };
 
+/** How long a rig takes from one load to the next. */
+const RIG_RAMP_S = 0.4;
+
 /** Everything a gauge and its spindle can be told. */
 export const gaugeCommands: Readonly<Record<string, GaugeCommand>> = {
   clamp: {
@@ -54,6 +57,23 @@ export const gaugeCommands: Readonly<Record<string, GaugeCommand>> = {
     run(gauge, n) {
       gauge.load.press(gauge.tS, number(n ?? "1", 0.01, 3_600), gauge.options.capacityN * 1.2);
       return "overloaded";
+    },
+  },
+  load: {
+    takes: "[NEWTONS]",
+    does: "the proving rig loads to this force, and stands (0)",
+    run(gauge, argument) {
+      const forceN = number(argument ?? "0", 0, gauge.options.capacityN * 2);
+      gauge.load.rig.set(gauge.tS, forceN, RIG_RAMP_S);
+      return `loads to ${forceN} N`;
+    },
+  },
+  unload: {
+    takes: "",
+    does: "the proving rig unloads",
+    run(gauge) {
+      gauge.load.rig.set(gauge.tS, 0, RIG_RAMP_S);
+      return "unloads";
     },
   },
   slip: {

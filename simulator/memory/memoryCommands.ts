@@ -1,4 +1,5 @@
 import type { MemoryGauge } from "./MemoryGauge.ts";
+import { type WalkPlan, walkRound } from "./walkRound.ts";
 
 /** Commands of the memory's keys and of what happens to it; the same shape as the gauge's own. */
 export const memoryCommands: Readonly<Record<string, { readonly takes: string; readonly does: string }>> = {
@@ -7,6 +8,10 @@ export const memoryCommands: Readonly<Record<string, { readonly takes: string; r
   clearMemory: { takes: "", does: "empties the memory" },
   removeFirst: { takes: "[COUNT]", does: "takes the oldest readings out and renumbers the rest (1)" },
   resetClock: { takes: "", does: "the battery is changed: the clock begins anew" },
+  walk: {
+    takes: "PLAN",
+    does: "walks a round with slips on the way; the plan is JSON: seed unit fromMs toMs forcesN[]",
+  },
   loseLines: { takes: "SHARE", does: "this share of a dump's lines is lost, 0 ends it" },
 };
 
@@ -30,6 +35,10 @@ export function runMemoryCommand(memory: MemoryGauge, line: string): string | un
     case "resetClock":
       memory.resetClock();
       return "clock reset";
+    case "walk": {
+      const plan = JSON.parse(line.trim().slice(name.length)) as WalkPlan; // our own program writes it; `walkRound` refuses what cannot be
+      return `walked: ${walkRound(memory.memory, memory.clock, plan)} readings`;
+    }
     case "loseLines":
       memory.lossPerLine = share(argument ?? "");
       return `${memory.lossPerLine * 100} % of the lines are lost`;

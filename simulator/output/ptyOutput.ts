@@ -1,5 +1,7 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
+import { existsSync } from "node:fs";
+import { setTimeout as pause } from "node:timers/promises";
 import { drainedOrClosed } from "./drainedOrClosed.ts";
 import type { Output, Received } from "./Output.ts";
 
@@ -24,7 +26,7 @@ export async function ptyOutput(path: string, received: Received): Promise<Outpu
     const shown = new Promise<void>((resolve, reject) => {
       made.once("error", (cause) => reject(new Error(`a pseudo-terminal needs socat: ${cause.message}`)));
       made.stderr.on("data", (text: Buffer) => {
-        if (text.includes("PTY is")) resolve();
+        if (text.includes("PTY is")) whenThere(path).then(resolve); // it names the terminal before it makes the link
         if (text.includes("starting data transfer loop") && child === made) taken = true;
       });
       made.once("exit", () => {
@@ -66,4 +68,9 @@ export async function ptyOutput(path: string, received: Received): Promise<Outpu
     },
     close: stop,
   };
+}
+
+/** Waits for a path that another program is about to make; not for ever: an open that fails then says why. */
+async function whenThere(path: string): Promise<void> {
+  for (let tries = 0; tries < 200 && !existsSync(path); tries += 1) await pause(5);
 }

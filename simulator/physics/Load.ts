@@ -1,3 +1,4 @@
+import { RigLoad } from "../rig/RigLoad.ts";
 import { type ClampingShape, forceOfClamping, peakTimeOf, type Release } from "./clampingShape.ts";
 
 /** What one clamping really was: times in seconds from switching on, forces in newtons without zero and noise. */
@@ -20,8 +21,10 @@ type Clamping = {
 type Slip = { readonly atS: number; readonly share: number };
 type Pulse = { readonly onS: number; readonly lastsS: number; readonly heightN: number; readonly flat: boolean };
 
-/** What presses on the gauge, as a function of time: clampings one after another, knocks and overloads. */
+/** What presses on the gauge, as a function of time: clampings one after another, knocks and overloads, or a rig. */
 export class Load {
+  /** The proving rig the gauge may stand in instead of a spindle. */
+  readonly rig = new RigLoad();
   readonly #clampings: Clamping[] = [];
   #pulses: Pulse[] = [];
 
@@ -65,10 +68,11 @@ export class Load {
   /** Force at a time not before those asked for earlier, newtons. */
   forceN(tS: number): number {
     const now = this.#clampings.at(-1);
-    let forceN = 0;
+    let forceN = this.rig.forceN(tS);
     if (now !== undefined) {
-      forceN = forceOfClamping(now.shape, now.release, tS - now.onS);
-      for (const slip of now.slips) if (tS >= slip.atS) forceN *= 1 - slip.share;
+      let clampedN = forceOfClamping(now.shape, now.release, tS - now.onS);
+      for (const slip of now.slips) if (tS >= slip.atS) clampedN *= 1 - slip.share;
+      forceN += clampedN;
     }
     if (this.#pulses.length === 0) return forceN;
     for (const pulse of this.#pulses) forceN += forceOfPulse(pulse, tS);

@@ -26,7 +26,7 @@ export function roundsOf(
 }
 
 /** The same day, or the Friday before. */
-function toWorkingDay(endMs: number, ageDays: number): number {
+export function toWorkingDay(endMs: number, ageDays: number): number {
   const weekday = new Date(endMs - ageDays * DAY_MS).getUTCDay();
   return ageDays + (weekday === 6 ? 1 : weekday === 0 ? 2 : 0);
 }

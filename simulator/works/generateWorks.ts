@@ -3,6 +3,7 @@ import { Random } from "../physics/Random.ts";
 import { dateAgo, instantAgo, roundsOf } from "./calendar.ts";
 import type { DemoRecord } from "./DemoWorks.ts";
 import { idMaker } from "./idMaker.ts";
+import { demoProofs, demoReference } from "./proofs.ts";
 import { type DemoRegister, demoRegister } from "./register.ts";
 import { RATE_HZ, seriesLines } from "./seriesLines.ts";
 import { gainOf, HISTORY_DAYS, type Story } from "./stories.ts";
@@ -16,7 +17,7 @@ const lastRound = { "Hall A": 6, "Hall B": 13, "Hall C": 20, "Hall D": 118 } as 
 type Visit = { readonly atMs: number; readonly record: () => DemoRecord };
 
 /**
- * The invented works: register, then three years of checks and service events in the order they happened. Pure: the
+ * The invented works: register, then three years of checks, service events and proofs in the order they happened. Pure: the
  * same seed and end give the same records.
  * @param endMs  the day the history ends, milliseconds since 1970
  */
@@ -42,6 +43,10 @@ export function* generateWorks(seed: number, endMs: number): Iterable<DemoRecord
       visits.push(own.check(service.ageDays - 0.01, 840, "afterService"));
     }
   }
+  const referenceId = newId();
+  yield { kind: "reference", body: demoReference(referenceId, (days) => dateAgo(endMs, days)) };
+  for (const { atMs, body } of demoProofs(register, referenceId, endMs, random.branch()))
+    visits.push({ atMs, record: () => ({ kind: "proof", body }) });
   visits.sort((a, b) => a.atMs - b.atMs);
   for (const visit of visits) yield visit.record();
 }

@@ -1,5 +1,6 @@
 import type { Adapter, Gauge, Spindle, StoredPattern } from "../../app/ledger/register.ts";
 import type { DemoRecord } from "./DemoWorks.ts";
+import { RATE_HZ } from "./seriesLines.ts";
 import { type GaugeName, type Story, stories, type TaperName } from "./stories.ts";
 
 /** What the demo works own, with their ids. */
@@ -15,6 +16,7 @@ export type DemoRegister = {
 const pattern: StoredPattern["pattern"] = {
   version: 1,
   name: "Demo gauge",
+  rateHz: RATE_HZ,
   fields: [
     { field: "force", decimalMark: ".", decimals: [2], width: 9, instead: { OL: "overload" } },
     { field: "text", text: " " },
@@ -109,8 +111,9 @@ function gaugeBody(
         { atN: capacityN, relative: 0.0015 },
       ],
     },
-    provedOn: dayAgo(i === 1 ? 420 : 190 + 20 * i),
-    dueOn: dayAgo(i === 1 ? 55 : -175 + 20 * i), // Gauge 2 is past due
+    // Before the history begins; the proofs that follow are in `proofs.ts`.
+    provedOn: dayAgo([1_270, 1_140, 1_310][i]!),
+    dueOn: dayAgo([905, 775, 945][i]!),
     state: "inUse",
   };
 }

@@ -1,13 +1,18 @@
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fitPolynomial } from "../../app/numerics/fitPolynomial.ts";
+import { proofReport } from "../../main/report/proof/proofReport.ts";
+import { writingOf } from "../../main/report/records/Writing.ts";
+import { openStore } from "../../main/store/open.ts";
+import { aProof } from "../support/aProof.ts";
 import { proofCoverage, proofWorlds } from "../support/proofCoverage.ts";
 import { streamTrial } from "../support/streamTrial.ts";
 import type { BenchRow } from "./BenchRow.ts";
 
 /** The numbers of the proof room: digits of the fits, honest intervals, two instruments on ports of their own. */
 export async function proofBench(): Promise<readonly BenchRow[]> {
-  return [...digits(), ...coverage(), ...streams()];
+  return [...digits(), ...coverage(), ...streams(), await reportTime()];
 }
 
 type Fitted = {
@@ -68,6 +73,35 @@ function coverage(): BenchRow[] {
       };
     }),
   );
+}
+
+/** A report in a data file of its own: reading, laying out, fonts and all. The middle of nine. */
+async function reportTime(): Promise<BenchRow> {
+  const folder = mkdtempSync(join(tmpdir(), "holdfast-proof-"));
+  const store = openStore({ path: join(folder, "a.sqlite"), demo: false, readOnly: false, now: Date.now });
+  try {
+    const proof = aProof({ method: "astm-e74" }); // three runs, ten steps
+    store.append([{ kind: "proof", body: proof }]);
+    const about = {
+      db: store.db,
+      nowMs: 0,
+      paper: "A4",
+      write: writingOf("de"),
+      version: "",
+      programHash: undefined,
+    } as const;
+    const times: number[] = [];
+    for (let i = 0; i < 9; i += 1) {
+      const from = performance.now();
+      await proofReport({ ...about, demo: false, goOn: () => {} }, proof.proofId);
+      times.push((performance.now() - from) / 1000);
+    }
+    const measured = times.sort((a, b) => a - b)[4]!;
+    return { name: "PDF of a proof of three runs and ten steps", measured, limit: 2, unit: "s", met: measured <= 2 };
+  } finally {
+    store.close();
+    rmSync(folder, { recursive: true, force: true });
+  }
 }
 
 function streams(): BenchRow[] {

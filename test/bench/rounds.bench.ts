@@ -3,13 +3,14 @@ import { routeOf } from "../../app/round/route/routeOf.ts";
 import { invented } from "../support/aCheck.ts";
 import type { BenchRow } from "./BenchRow.ts";
 import { usualHabits } from "./rounds/drawWorks.ts";
+import { fullDocking } from "./rounds/fullDocking.ts";
 import { tally } from "./rounds/tally.ts";
 
 const ROUNDS = 1000;
 
 /** The numbers of rounds and docking: readings filed right, wrong and silent; routes. */
 export async function roundsBench(): Promise<BenchRow[]> {
-  return [...matching(), ...routes()];
+  return [...matching(), ...routes(), ...(await fullDocking())];
 }
 
 function matching(): BenchRow[] {

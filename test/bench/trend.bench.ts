@@ -1,6 +1,7 @@
 import type { BenchRow } from "./BenchRow.ts";
 import { alarmShare, type CommonModeTrial, commonModeTrial } from "./trend/alarms.ts";
 import { fleetMilliseconds } from "./trend/fleet.ts";
+import { fleetFileMilliseconds } from "./trend/fleetFile.ts";
 import { type ForecastTrial, forecastTrial } from "./trend/forecasts.ts";
 import { attainableSize, type Rejections, rejections, slopeByMilliseconds } from "./trend/rejections.ts";
 import { courseOfChecks, leastSeconds, plainTestAndSlope, testAndSlope } from "./trend/slopes.ts";
@@ -61,7 +62,7 @@ export async function trendBench(): Promise<BenchRow[]> {
 }
 
 function rowsOf(found: Tables): BenchRow[] {
-  return [...speedRows(), fleetRow(), ...testRows(found), ...forecastRows(found), ...alarmRows(found)];
+  return [...speedRows(), fleetRow(), fleetFileRow(), ...testRows(found), ...forecastRows(found), ...alarmRows(found)];
 }
 
 const atMost = (name: string, measured: number, limit: number, unit: string, note?: string): BenchRow => ({
@@ -210,6 +211,12 @@ function fleetRow(): BenchRow {
     "ms",
     note,
   );
+}
+
+function fleetFileRow(): BenchRow {
+  const { whole, rows } = fleetFileMilliseconds(SEED);
+  const note = `of that reading the checks ${rows.toFixed(0)}`;
+  return atMost("the same out of the data file, spindles and all", whole, 500, "ms", note);
 }
 
 if (import.meta.main) {

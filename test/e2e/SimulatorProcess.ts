@@ -3,7 +3,13 @@ import { once } from "node:events";
 import { resolve } from "node:path";
 import { createInterface } from "node:readline";
 
-type Reply = { readonly ok?: boolean; readonly why?: string; readonly truth?: readonly Clamping[] };
+type Reply = {
+  readonly host?: string;
+  readonly port?: number;
+  readonly ok?: boolean;
+  readonly why?: string;
+  readonly truth?: readonly Clamping[];
+};
 export type Clamping = {
   readonly onS: number;
   readonly offS?: number;
@@ -13,6 +19,8 @@ export type Clamping = {
 
 /** The simulated gauge as a program of its own, on a pseudo-terminal that a serial port driver opens. */
 export class SimulatorProcess {
+  /** Where it listens, when it was started with `--tcp`. */
+  address: { readonly host: string; readonly port: number } | undefined;
   readonly #child: ChildProcess;
   readonly #replies: ((reply: Reply) => void)[] = [];
 
@@ -28,10 +36,11 @@ export class SimulatorProcess {
       env: { ...process.env, NODE_NO_WARNINGS: "1" },
     });
     const simulator = new SimulatorProcess(child);
-    await new Promise<Reply>((done, fail) => {
+    const { host, port } = await new Promise<Reply>((done, fail) => {
       simulator.#replies.push(done); // its first line says where it listens
       child.once("exit", () => fail(new Error(`the simulator did not start with ${args.join(" ")}`)));
     });
+    if (host !== undefined && port !== undefined) simulator.address = { host, port };
     return simulator;
   }
 

@@ -7,7 +7,7 @@ import { flipBits } from "../support/flipBits.ts";
 import { fillStore } from "../support/fullStore.ts";
 import { acts } from "../support/storeTrial/acts.ts";
 import { checkAfterKill } from "../support/storeTrial/checkAfterKill.ts";
-import { cannotInject, faults, injectFaults } from "../support/storeTrial/injectFaults.ts";
+import { cannotInject, faultsOf, injectFaults } from "../support/storeTrial/injectFaults.ts";
 import { killWriter } from "../support/storeTrial/killWriter.ts";
 
 const FLIPS = 10_000;
@@ -50,7 +50,7 @@ async function failing(): Promise<string[]> {
   }
   const wrong: string[] = [];
   for (const act of Object.keys(acts)) {
-    for (const fault of faults) {
+    for (const fault of faultsOf(act)) {
       const trial = await injectFaults(act, fault);
       const how = `${fault.call} ${fault.error}${fault.lasting ? " from then on" : " once"}`;
       say(`${act}, ${how}: ${trial.runs} runs, ${trial.refused} refused, ${trial.wrong.length} wrong`);

@@ -5,6 +5,7 @@ import type { EventName, Push } from "../../app/contract/events.ts";
 import type { Input, MethodName, Output } from "../../app/contract/methods.ts";
 import type { Result } from "../../app/contract/result.ts";
 import { PageFeed } from "../../main/host/PageFeed.ts";
+import type { Clock } from "../../main/link/Clock.ts";
 import { openProgram, type Program } from "../../main/program.ts";
 
 /** The whole core without a host, on a data file in a folder of its own; every push is noted. */
@@ -20,11 +21,17 @@ export type CoreInTemp = {
 };
 
 export async function coreInTemp(
-  options: { folder?: string; now?: () => number; demo?: boolean } = {},
+  options: { folder?: string; now?: () => number; demo?: boolean; clock?: Clock } = {},
 ): Promise<CoreInTemp> {
   const folder = options.folder ?? mkdtempSync(join(tmpdir(), "holdfast-core-"));
   const dataFile = join(folder, options.demo === true ? "demo.sqlite" : "holdfast.sqlite");
-  const program = await openProgram({ demo: options.demo === true, host: "loopback", dataFile, now: options.now });
+  const program = await openProgram({
+    demo: options.demo === true,
+    host: "loopback",
+    dataFile,
+    now: options.now,
+    clock: options.clock,
+  });
   const pushes: Push[] = [];
   const feed = new PageFeed((push) => pushes.push(push), {
     now: () => performance.now(),

@@ -6,7 +6,7 @@ import { signedHeads } from "../../main/store/ledger/signedHeads.ts";
 import { adapterList } from "../../main/store/records/adapters.ts";
 import { checkPage, readCheck } from "../../main/store/records/checks.ts";
 import { checkCountsByTool, gaugeList } from "../../main/store/records/gauges.ts";
-import { allHistoryRows, historyRows } from "../../main/store/records/histories.ts";
+import { allHistoryPoints, historyPoints } from "../../main/store/records/histories.ts";
 import { operatorList } from "../../main/store/records/operators.ts";
 import { patternList } from "../../main/store/records/patterns.ts";
 import { serviceEvents } from "../../main/store/records/serviceEvents.ts";
@@ -24,9 +24,9 @@ export function everythingRead(db: Db): string {
     () => [chainReports(db, []), signedHeads(db), loadDraft(db)],
     () => [...allEntries(db)],
     () => [entriesOfKind(db, "void"), entriesOfKind(db, "proof")],
-    () => [...allHistoryRows(db)],
+    () => [...allHistoryPoints(db)],
     ...spindles.flatMap((id) => [
-      () => [historyRows(db, id), serviceEvents(db, id)],
+      () => [historyPoints(db, id), serviceEvents(db, id)],
       () => checkPage(db, id, 1000).map((check) => [check, readCheck(db, check.checkId), waveformsOf(db, check.place)]),
     ]),
   ];

@@ -1,3 +1,4 @@
+import type { BackupView } from "../../app/contract/backupViews.ts";
 import type { EventName, Events, Push } from "../../app/contract/events.ts";
 import type { LinkView } from "../../app/contract/linkViews.ts";
 import type { Handlers, Input, MethodName, Output } from "../../app/contract/methods.ts";
@@ -6,7 +7,9 @@ import type { CheckRow, SpindleRow } from "../../app/contract/recordViews.ts";
 import { AppError, type Result } from "../../app/contract/result.ts";
 import type { ServiceEvent } from "../../app/ledger/register.ts";
 import type { Client, Connection } from "../../renderer/client/Client.ts";
+import { backupHandlers } from "./fake/backupHandlers.ts";
 import { FakeGauge } from "./fake/FakeGauge.ts";
+import { FakeProofs } from "./fake/FakeProofs.ts";
 import { FakeSeries } from "./fake/FakeSeries.ts";
 import { FAKE_TODAY_MS, fakeChecks, fakeRow } from "./fake/fakeHistory.ts";
 import {
@@ -19,10 +22,13 @@ import {
   fakeWorks,
 } from "./fake/fakeRegister.ts";
 import { linkHandlers } from "./fake/linkHandlers.ts";
+import { peopleHandlers } from "./fake/peopleHandlers.ts";
 import { programHandlers } from "./fake/programHandlers.ts";
+import { proofHandlers } from "./fake/proofHandlers.ts";
 import { recordHandlers } from "./fake/recordHandlers.ts";
 import { roundHandlers } from "./fake/roundHandlers.ts";
 import { seriesHandlers } from "./fake/seriesHandlers.ts";
+import { supportHandlers } from "./fake/supportHandlers.ts";
 
 /** Everything the fake core holds; its handlers share it. */
 export type FakeState = {
@@ -36,8 +42,10 @@ export type FakeState = {
   gauges: typeof fakeGauges;
   operators: typeof fakeOperators;
   jobs: JobView[];
+  backup: BackupView;
   events: ServiceEvent[];
   undo: { checkId: string; untilMs: number } | undefined;
+  readonly proofs: FakeProofs;
   readonly gauge: FakeGauge;
   readonly series: FakeSeries;
   readonly nowMs: () => number;
@@ -50,6 +58,7 @@ export type FakeCore = {
   readonly state: FakeState;
   readonly handlers: Handlers;
   readonly hear: (listener: (push: Push) => void) => () => void;
+  readonly say: FakeState["say"];
   /** Lets time pass for the gauge: its readings go out as one batch. */
   readonly run: (seconds: number) => void;
   readonly client: () => Client & { readonly setConnection: (connection: Connection) => void };
@@ -71,13 +80,16 @@ export function createFakeCore(options: { readonly empty?: boolean; readonly dem
     program: {
       version: "0.1.0",
       demo: options.demo ?? options.empty !== true,
-      dataFile: "/home/you/Holdfast/holdfast.db",
+      dataFile: "/home/you/Holdfast/holdfast.sqlite",
+      origin: "3b1f0c52-8d3e-4f0a-9a37-1c2d3e4f5a6b",
+      keptFile: undefined,
       readOnly: undefined,
+      damaged: false,
       empty: options.empty ?? false,
       host: "loopback",
     },
     works: fakeWorks,
-    settings: { theme: "light", language: "en", sound: false },
+    settings: { theme: "light", language: "en", sound: false, initials: false },
     link: closedLink,
     spindles:
       options.empty === true
@@ -93,8 +105,10 @@ export function createFakeCore(options: { readonly empty?: boolean; readonly dem
     gauges: options.empty === true ? [] : [...fakeGauges],
     operators: options.empty === true ? [] : [...fakeOperators],
     jobs: [],
+    backup: noBackup,
     events: options.empty === true ? [] : [...fakeEvents],
     undo: undefined,
+    proofs: new FakeProofs(),
     gauge: new FakeGauge((cycle) => {
       const closed = state.series.add(cycle);
       say("cycle.closed", { seriesId: state.series.draft.seriesId, cycle: closed });
@@ -120,10 +134,14 @@ export function createFakeCore(options: { readonly empty?: boolean; readonly dem
 
   const handlers: Handlers = {
     ...programHandlers(state),
+    ...backupHandlers(state),
+    ...peopleHandlers(state),
+    ...supportHandlers(state),
     ...linkHandlers(state),
     ...seriesHandlers(state),
     ...recordHandlers(state),
     ...roundHandlers(state),
+    ...proofHandlers(state),
   };
   const hear = (listener: (push: Push) => void) => {
     listeners.add(listener);
@@ -133,12 +151,22 @@ export function createFakeCore(options: { readonly empty?: boolean; readonly dem
     state,
     handlers,
     hear,
+    say,
     run: (seconds) => {
       if (state.link.state === "open") say("readings.arrived", state.gauge.run(seconds));
     },
     client: () => fakeClient(handlers, hear),
   };
 }
+
+const noBackup: BackupView = {
+  folder: undefined,
+  keep: { days: 14, weeks: 8, months: 24 },
+  lastAtMs: undefined,
+  verifiedEntries: undefined,
+  problem: undefined,
+  late: undefined,
+};
 
 export const closedLink: LinkView = {
   state: "closed",
@@ -170,7 +198,7 @@ function fakeClient(handlers: Handlers, hear: FakeCore["hear"]): ReturnType<Fake
         return { ok: true, value: JSON.parse(JSON.stringify(value)) as Output<M> };
       } catch (cause) {
         if (!(cause instanceof AppError)) throw cause;
-        return { ok: false, error: { code: cause.code, message: cause.message } };
+        return { ok: false, error: { code: cause.code, message: cause.message, key: cause.key, asks: cause.asks } };
       }
     },
     on: (event, listener) => hear((push) => push.event === event && listener(push.data as never)),

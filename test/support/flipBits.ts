@@ -21,6 +21,7 @@ export async function flipBits(bytes: Buffer, path: string, count: number, seed:
     const flipped = Buffer.from(bytes);
     flipped[bit >> 3]! ^= 1 << (bit & 7);
     for (const rest of ["-wal", "-shm"]) rmSync(`${path}${rest}`, { force: true });
+    await new Promise(setImmediate); // what closed files held is let go between turns only
     writeFileSync(path, flipped);
     const answers = lookAt(path, (db) => everythingRead(db));
     if (answers === clean) continue;

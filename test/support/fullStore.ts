@@ -23,7 +23,7 @@ export function fillStore(store: Store, checks = 60): void {
       kind: "stopRelease",
       body: { spindleId: spindles[2]!, checkId: id(5), reason, operatorId: idOf(4), workOrder: "A 17" },
     },
-    { kind: "proof", body: { name: "gauge against weights", coefficients: [0.1, 1.0003] } },
+    { kind: "attachment", body: { name: "gauge against weights", coefficients: [0.1, 1.0003] } },
   ]);
   store.write((db) => {
     putPerson(db, { operatorId: idOf(4), name: "Ilse Brandt", initials: "IB", pin: "scrypt$16384$salt$hash" });

@@ -17,12 +17,14 @@ export function standInBrowser(): void {
     this.removeAttribute("open");
   };
   HTMLElement.prototype.scrollIntoView = () => {};
+  window.scrollTo = () => {};
   HTMLCanvasElement.prototype.getContext = () => null;
   globalThis.ResizeObserver = class {
     observe() {}
     unobserve() {}
     disconnect() {}
   };
+  vi.stubGlobal("CSS", { escape: (text: string) => text }); // ids need no escaping
   vi.stubGlobal("matchMedia", () => ({ matches: false, addEventListener: () => {}, removeEventListener: () => {} }));
 }
 

@@ -4,8 +4,11 @@ import { join } from "node:path";
 import { expect, onTestFinished, type TestContext } from "vitest";
 import { outsideTool } from "./outsideTool.ts";
 
-/** What a report says, read out by a program that is not ours, after two more have found nothing wrong with it. */
-export function pdfText(context: Pick<TestContext, "skip">, pdf: Uint8Array): string {
+/**
+ * What a report says, read out by a program that is not ours, after two more have found nothing wrong with it.
+ * @param language  that the document says of itself
+ */
+export function pdfText(context: Pick<TestContext, "skip">, pdf: Uint8Array, language = "en"): string {
   const folder = mkdtempSync(join(tmpdir(), "holdfast-pdf-"));
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   const file = join(folder, "report.pdf");
@@ -19,5 +22,7 @@ export function pdfText(context: Pick<TestContext, "skip">, pdf: Uint8Array): st
   const info = outsideTool(context, "pdfinfo", [file]).stdout;
   expect(info).toMatch(/Tagged: +yes/);
   expect(info).toMatch(/Title: +\S/);
+  const object = outsideTool(context, "qpdf", ["--json", "--json-key=qpdf", file]).stdout;
+  expect(object).toContain(`"/Lang": "u:${language}"`);
   return outsideTool(context, "pdftotext", ["-layout", "-enc", "UTF-8", file, "-"]).stdout;
 }

@@ -42,7 +42,9 @@ export function standingByHand(drafts: readonly EntryDraft[], spindleId: string)
   const choice = choices.findLast(({ checkId }) => valued.some(({ check }) => check.checkId === checkId));
   const chosen = choice && valued.find(({ check }) => check.checkId === choice.checkId);
   const choiceHolds = chosen !== undefined && (service === undefined || choice!.order > service.order || after(chosen));
-  const stops = mine.filter(({ check, order }) => check.verdict === "stop" && order > released);
+  const stops = mine.filter(
+    (filed) => filed.check.verdict === "stop" && filed.order > released && !isHistory(filed, mine),
+  );
   return {
     checkCount: mine.length,
     last: mine.at(-1)?.check.checkId,
@@ -50,6 +52,16 @@ export function standingByHand(drafts: readonly EntryDraft[], spindleId: string)
     stop: stops.sort((a, b) => a.order - b.order)[0]?.check.checkId,
     recent: valued.slice(-24).map(({ check }) => Math.round(check.valueN! * 10) / 10),
   };
+}
+
+/** An old stop that another old check, or one that was here before it, has gone past. */
+function isHistory({ check, order }: Filed, mine: readonly Filed[]): boolean {
+  if (check.source !== "imported") return false;
+  return mine.some((other) => {
+    const later = Date.parse(other.check.measuredAt) > Date.parse(check.measuredAt);
+    const known = other.check.source === "imported" || other.order < order;
+    return later && known && other.check.verdict !== "stop";
+  });
 }
 
 function isAfter({ check, order }: Filed, service: { event: ServiceEvent; order: number }): boolean {

@@ -1,5 +1,6 @@
 import { studentQuantile } from "../../numerics/studentQuantile.ts";
 import type { ProofRefused } from "../method/ProofOptions.ts";
+import { refuse } from "../method/proofRefusal.ts";
 import { coverage } from "../uncertainty/StepUncertainty.ts";
 
 /** One load, read once without and once with the adapter (or with the known and the new one), zeros taken off. */
@@ -36,18 +37,14 @@ export function adapterFactor(
 ): AdapterFactor | ProofRefused {
   for (const { without, withIt } of pairs) {
     const figures = [without.reference, without.net, withIt.reference, withIt.net];
-    if (!figures.every((v) => v > 0 && Number.isFinite(v)))
-      return { refused: "every load and net indication of an adapter's proof must be above zero" };
+    if (!figures.every((v) => v > 0 && Number.isFinite(v))) return refuse("factorNotAboveZero");
   }
   const byRun = [...Map.groupBy(pairs, (p) => p.run)].map(([run, members]) => ({
     run,
     scale: members.reduce((sum, p) => sum + (known.scale * ratio(p.withIt)) / ratio(p.without), 0) / members.length,
   }));
   const runs = byRun.length;
-  if (runs < 2)
-    return {
-      refused: `an adapter's factor needs at least two runs, got ${runs}: its scatter from seat to seat would be unknown`,
-    };
+  if (runs < 2) return refuse("factorRuns", runs);
   const scale = byRun.reduce((sum, r) => sum + r.scale, 0) / runs;
   const variance = byRun.reduce((sum, r) => sum + (r.scale - scale) ** 2, 0) / (runs - 1) / runs;
   const t = studentQuantile(0.5 + coverage / 2, runs - 1);

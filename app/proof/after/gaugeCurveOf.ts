@@ -5,6 +5,7 @@ import { normalQuantile } from "../../numerics/normalQuantile.ts";
 import { polynomialAt } from "../../numerics/polynomialAt.ts";
 import { type ForceUnit, toNewtons } from "../../quantity/forceUnits.ts";
 import type { ProofRefused } from "../method/ProofOptions.ts";
+import { refuse } from "../method/proofRefusal.ts";
 import type { UncertaintyCurve } from "../uncertainty/uncertaintyCurve.ts";
 
 /** What every method of proof ends in: indication on reference, and its expanded uncertainty (95 %) in the reference's unit. */
@@ -31,13 +32,11 @@ export function gaugeCurveOf(
 ): GaugeCurve | ProofRefused {
   const least = proof.steps[0]?.reference;
   const greatest = proof.steps.at(-1)?.reference;
-  if (least === undefined || greatest === undefined || !(greatest > least))
-    return { refused: "a gauge's curve needs at least two different loads" };
+  if (least === undefined || greatest === undefined || !(greatest > least)) return refuse("twoLoads");
   const at = (reference: number) => polynomialAt(proof.fit, reference);
   const grid = Array.from({ length: 101 }, (_, i) => least + ((greatest - least) * i) / 100);
-  if (grid.some((x) => !(at(x).slope > 0)))
-    return { refused: "the indication does not rise with the force everywhere: no curve can be read back from it" };
-  if (!(at(greatest).value > 0)) return { refused: "the indication is not above zero under the greatest load" };
+  if (grid.some((x) => !(at(x).slope > 0))) return refuse("notRising");
+  if (!(at(greatest).value > 0)) return refuse("notAboveZero");
   const net = (x: number) => toNewtons(at(x).value, units.indication);
   const force = (x: number) => toNewtons(x, units.reference);
   return {

@@ -1,32 +1,36 @@
+export const proofRemarkCodes = [
+  "needsPositions",
+  "needsRepeat",
+  "needsZeroReturn",
+  "needsReversibilityOrCreep",
+  "needsReadings",
+  "needsForces",
+  "needsRuns",
+  "needsSteps",
+  "outsideClasses",
+  "rangeTooShort",
+  "noClassInMethod",
+  "fewSteps",
+  "stepNotInAllSeries",
+  "loadTwice",
+  "loadOutOfOrder",
+  "resolutionUnknown",
+  "referenceUncertaintyUnknown",
+  "runsUnknown",
+  "lackOfFit",
+  "tableFromMemory",
+  "tableEntered",
+  "zeroMissing",
+  "creepLarge",
+  "zeroChangeLarge",
+] as const;
+
 /**
  * Why a class or a figure is absent, or what a reader should know of the data. Codes, so that a screen can put them
  * into its language; `remarkSentence` has the English.
  */
 export type ProofRemark = {
-  readonly code:
-    | "needsPositions"
-    | "needsRepeat"
-    | "needsZeroReturn"
-    | "needsReversibilityOrCreep"
-    | "needsReadings"
-    | "needsForces"
-    | "needsRuns"
-    | "needsSteps"
-    | "outsideClasses"
-    | "rangeTooShort"
-    | "noClassInMethod"
-    | "fewSteps"
-    | "stepNotInAllSeries"
-    | "loadTwice"
-    | "loadOutOfOrder"
-    | "resolutionUnknown"
-    | "referenceUncertaintyUnknown"
-    | "runsUnknown"
-    | "lackOfFit"
-    | "tableFromMemory"
-    | "zeroMissing"
-    | "creepLarge"
-    | "zeroChangeLarge";
+  readonly code: (typeof proofRemarkCodes)[number];
   /** The figure, label or list the sentence speaks of. */
   readonly about?: string | undefined;
 };
@@ -52,6 +56,7 @@ const words: Readonly<Record<ProofRemark["code"], string>> = {
   referenceUncertaintyUnknown: "the reference's uncertainty was not given: it is not in the uncertainty stated here",
   runsUnknown: "the readings name no runs: they are taken as independent of one another",
   lackOfFit: "the curve misses repeated loads by more than they scatter: #",
+  tableEntered: "limits as this laboratory has entered them by its edition: #",
   tableFromMemory: "limits from memory: check against your edition of the standard (#)",
   creepLarge: "creep beyond that of the coarsest load cells (#): let the gauge rest, look at its mounting",
   zeroChangeLarge:

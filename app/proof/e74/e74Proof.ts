@@ -8,7 +8,7 @@ import { seriesOf } from "../data/seriesOf.ts";
 import { type ZeroAndCreep, zeroAndCreep } from "../data/zeroAndCreep.ts";
 import { carriesDegree } from "../method/carriesDegree.ts";
 import { type CurveStep, curveSteps } from "../method/curveSteps.ts";
-import type { ProofOptions, ProofRefused } from "../method/ProofOptions.ts";
+import { type ProofOptions, type ProofRefused, referenceShare } from "../method/ProofOptions.ts";
 import { type AstmE74Table, astmE74Table } from "../tables/astmE74Table.ts";
 import { type StepUncertainty, stepUncertainty } from "../uncertainty/StepUncertainty.ts";
 import { type UncertaintyCurve, uncertaintyCurve } from "../uncertainty/uncertaintyCurve.ts";
@@ -104,7 +104,7 @@ export function e74Proof(
 /** The lower limit factor stands for the curve's expanded uncertainty, so half of it is its standard one. */
 function e74Uncertainty(reference: number, lowerLimitFactor: number, options: ProofOptions): StepUncertainty {
   const curve = { source: "curve", standard: lowerLimitFactor / 2, degreesOfFreedom: Infinity } as const;
-  const known = options.referenceRelative;
+  const known = referenceShare(options, reference);
   const force =
     known === undefined
       ? []
@@ -131,6 +131,6 @@ function remarksOn(
   if (options.resolution === undefined) remarks.push({ code: "resolutionUnknown" });
   if (options.referenceRelative === undefined) remarks.push({ code: "referenceUncertaintyUnknown" });
   if (loads.some((l) => l.reading.run === undefined)) remarks.push({ code: "runsUnknown" });
-  if (table.fromMemory) remarks.push({ code: "tableFromMemory", about: table.standard });
+  remarks.push({ code: table.fromMemory ? "tableFromMemory" : "tableEntered", about: table.standard });
   return remarks;
 }

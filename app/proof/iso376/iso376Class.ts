@@ -2,15 +2,17 @@ import type { ProofRemark } from "../data/ProofRemark.ts";
 import type { Iso376Limits, Iso376Table } from "../tables/iso376Table.ts";
 import type { Iso376Errors } from "./iso376Errors.ts";
 
-export type ClassifiedStep = Iso376Errors & { readonly reference: number };
+export type ClassifiedStep = Iso376Errors & {
+  readonly reference: number;
+  /** Expanded uncertainty (k = 2) of the reference there, percent; undefined when not given. */
+  readonly referenceExpanded: number | undefined;
+};
 
 export type Iso376Whole = {
   readonly f0: number | undefined;
   readonly c: number | undefined;
   /** Force of one step of the gauge's last digit; undefined when its resolution was not given. */
   readonly resolutionForce: number | undefined;
-  /** Expanded uncertainty (k = 2) of the reference, percent; undefined when not given. */
-  readonly referenceExpanded: number | undefined;
 };
 
 export type Iso376Range = { readonly class: string; readonly from: number; readonly to: number };
@@ -62,26 +64,22 @@ export function iso376Class(
 const within = (value: number, limit: number) => Math.abs(value) <= limit * (1 + 1e-9);
 const withinOrUnknown = (value: number | undefined, limit: number) => value === undefined || within(value, limit);
 
-function stepMeets({ b, bPrime, fc, v }: ClassifiedStep, limits: Iso376Limits): boolean {
+function stepMeets({ b, bPrime, fc, v, referenceExpanded }: ClassifiedStep, limits: Iso376Limits): boolean {
   const known = b !== undefined && bPrime !== undefined;
   return (
     known &&
     within(b, limits.b) &&
     within(bPrime, limits.bPrime) &&
     within(fc, limits.fc) &&
-    withinOrUnknown(v, limits.v)
+    withinOrUnknown(v, limits.v) &&
+    withinOrUnknown(referenceExpanded, limits.referenceExpanded)
   );
 }
 
-function wholeMeets(
-  { f0, c, resolutionForce, referenceExpanded }: Iso376Whole,
-  reference: number,
-  limits: Iso376Limits,
-): boolean {
+function wholeMeets({ f0, c, resolutionForce }: Iso376Whole, reference: number, limits: Iso376Limits): boolean {
   return (
     withinOrUnknown(f0, limits.f0) &&
     withinOrUnknown(c, limits.c) &&
-    withinOrUnknown(referenceExpanded, limits.referenceExpanded) &&
     (resolutionForce === undefined || within(limits.resolutionMultiple * resolutionForce, reference))
   );
 }

@@ -6,7 +6,8 @@ import { plausibility } from "../data/plausibility.ts";
 import { type SortedProof, seriesOf } from "../data/seriesOf.ts";
 import { type ZeroAndCreep, zeroAndCreep } from "../data/zeroAndCreep.ts";
 import { carriesDegree } from "../method/carriesDegree.ts";
-import type { ProofOptions, ProofRefused } from "../method/ProofOptions.ts";
+import { type ProofOptions, type ProofRefused, referenceShare } from "../method/ProofOptions.ts";
+import { refuse } from "../method/proofRefusal.ts";
 import { type Iso376Table, iso376Table } from "../tables/iso376Table.ts";
 import { type UncertaintyCurve, uncertaintyCurve } from "../uncertainty/uncertaintyCurve.ts";
 import { type Iso376Range, iso376Class } from "./iso376Class.ts";
@@ -52,7 +53,7 @@ export function iso376Proof(
   const roles = iso376Roles(sorted.series);
   const common = iso376Steps(roles);
   const degree = options.degree ?? Math.max(1, Math.min(3, common.length - 1));
-  if (![1, 2, 3].includes(degree)) return { refused: `ISO 376 knows curves of degree 1, 2 and 3, got ${degree}` };
+  if (![1, 2, 3].includes(degree)) return refuse("iso376Degree", degree);
   const refused = carriesDegree(common.length, common.length, degree, false);
   if (refused !== undefined) return refused;
   const fit = fitPolynomial(
@@ -69,11 +70,14 @@ export function iso376Proof(
     ...ends,
     resolutionForce:
       options.resolution === undefined ? undefined : (options.resolution * greatest.force) / greatest.deflection,
-    referenceExpanded: options.referenceRelative === undefined ? undefined : 200 * options.referenceRelative,
   };
   const missing = missingData(roles, sorted, ends);
   const classes = iso376Class(
-    errors.map((e, i) => ({ ...e, reference: common[i]!.reference })),
+    errors.map((e, i) => {
+      const { reference } = common[i]!;
+      const share = referenceShare(options, reference);
+      return { ...e, reference, referenceExpanded: share === undefined ? undefined : 200 * share };
+    }),
     whole,
     table,
     missing,
@@ -128,6 +132,6 @@ function remarksOn(
   if (steps < table.fewestSteps) remarks.push({ code: "fewSteps", about: `${steps} of ${table.fewestSteps}` });
   if (options.resolution === undefined) remarks.push({ code: "resolutionUnknown" });
   if (options.referenceRelative === undefined) remarks.push({ code: "referenceUncertaintyUnknown" });
-  if (table.fromMemory) remarks.push({ code: "tableFromMemory", about: table.standard });
+  remarks.push({ code: table.fromMemory ? "tableFromMemory" : "tableEntered", about: table.standard });
   return remarks;
 }

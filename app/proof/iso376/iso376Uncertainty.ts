@@ -1,6 +1,6 @@
 import type { PolynomialFit } from "../../numerics/fitPolynomial.ts";
 import type { ZeroAndCreep } from "../data/zeroAndCreep.ts";
-import type { ProofOptions } from "../method/ProofOptions.ts";
+import { type ProofOptions, referenceShare } from "../method/ProofOptions.ts";
 import { type ProofContribution, type StepUncertainty, stepUncertainty } from "../uncertainty/StepUncertainty.ts";
 import type { Iso376Errors, Iso376Step } from "./iso376Errors.ts";
 
@@ -31,7 +31,7 @@ export function iso376Uncertainty(
     options.resolution === undefined ? undefined : (options.resolution * greatest.force) / greatest.deflection;
   const { temperature } = options;
   const lines: readonly (readonly [ProofContribution["source"], number | undefined, number])[] = [
-    ["reference", options.referenceRelative, Infinity],
+    ["reference", referenceShare(options, reference), Infinity],
     ["reproducibility", n < 2 ? undefined : Math.sqrt(squares / (n * (n - 1))) / Math.abs(mean), n - 1],
     ["repeatability", part(errors.bPrime, Math.sqrt(3)), Infinity],
     ["resolution", resolution === undefined ? undefined : resolution / reference / Math.sqrt(6), Infinity],

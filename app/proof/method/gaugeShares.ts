@@ -1,6 +1,6 @@
 import type { ZeroAndCreep } from "../data/zeroAndCreep.ts";
 import type { ProofContribution } from "../uncertainty/StepUncertainty.ts";
-import type { ProofOptions } from "./ProofOptions.ts";
+import { type ProofOptions, referenceShare } from "./ProofOptions.ts";
 
 /**
  * The lines of a step's budget that do not come from its scatter: reference, zero, creep, temperature.
@@ -17,9 +17,10 @@ export function gaugeShares(
 ): ProofContribution[] {
   const known = (source: ProofContribution["source"], standard: number | undefined): ProofContribution[] =>
     standard === undefined ? [] : [{ source, standard: Math.abs(standard), degreesOfFreedom: Infinity }];
-  const { temperature, referenceRelative } = options;
+  const { temperature } = options;
+  const share = referenceShare(options, reference);
   return [
-    ...known("reference", referenceRelative === undefined ? undefined : referenceRelative * reference),
+    ...known("reference", share === undefined ? undefined : share * reference),
     ...known("zero", f0 === undefined ? undefined : ((f0 / 100) * greatest) / 2 / Math.sqrt(3)),
     ...known("creep", c === undefined ? undefined : ((c / 100) * reference) / Math.sqrt(3)),
     ...known(

@@ -27,7 +27,7 @@ export function standingOf(state: ProofState): readonly Standing[] {
   const acts = proofActs(state.plan);
   const standing: Standing[] = acts.map(() => ({ done: false, taking: undefined }));
   for (const event of state.events) {
-    if (event.kind === "done") standing[event.act] = { done: true, taking: undefined };
+    if (event.kind === "done" || event.kind === "skipped") standing[event.act] = { done: true, taking: undefined };
     if (event.kind === "taken") standing[event.act] = { done: true, taking: event.taking };
     if (event.kind === "repeat") standing[event.act] = { done: false, taking: undefined };
     if (event.kind === "takenUp" && event.from === "runStart") {

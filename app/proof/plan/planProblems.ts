@@ -18,7 +18,8 @@ export type PlanProblem = {
     | "noReversibilityOrCreep"
     | "tooFewLoads"
     | "referencePastDue"
-    | "badTimes";
+    | "badTimes"
+    | "notOnRig";
   readonly stops: boolean;
   /** The load in newtons, the run's label, or the number the method needs. */
   readonly about?: string | number | undefined;

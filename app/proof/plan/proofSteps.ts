@@ -48,6 +48,17 @@ export function repeatAct(state: ProofState, index: number, reason: string, at: 
   return accepted(state, { kind: "repeat", act: index, at, reason: reason.trim() });
 }
 
+/** Leaves the next act out for good, with a reason that stays on record. The cautions cannot be left out. */
+export function skipAct(state: ProofState, index: number, reason: string, at: string): Stepped {
+  if (reason.trim().length < 3) return { kind: "refused", why: "reasonMissing" };
+  return onNext(state, index, (act) => (act.kind === "cautions" ? "notNext" : undefined), {
+    kind: "skipped",
+    act: index,
+    at,
+    reason: reason.trim(),
+  });
+}
+
 /** Puts the proof down: by choice, or because a port was lost. What was taken stands. */
 export function putDown(state: ProofState, reason: string, at: string): Stepped {
   const next = nextAct(state);

@@ -1,16 +1,19 @@
 import { studentQuantile } from "../../numerics/studentQuantile.ts";
 
-export type ProofSource =
-  | "reference"
-  | "curve"
-  | "repeatability"
-  | "reproducibility"
-  | "interpolation"
-  | "resolution"
-  | "zero"
-  | "creep"
-  | "reversibility"
-  | "temperature";
+export const proofSources = [
+  "reference",
+  "curve",
+  "repeatability",
+  "reproducibility",
+  "interpolation",
+  "resolution",
+  "zero",
+  "creep",
+  "reversibility",
+  "temperature",
+] as const;
+
+export type ProofSource = (typeof proofSources)[number];
 
 /** One line of a proof's budget, in the reference's unit. */
 export type ProofContribution = {

@@ -9,6 +9,7 @@ import { seriesOf } from "../data/seriesOf.ts";
 import { type ZeroAndCreep, zeroAndCreep } from "../data/zeroAndCreep.ts";
 import { gaugeShares } from "../method/gaugeShares.ts";
 import type { ProofOptions, ProofRefused } from "../method/ProofOptions.ts";
+import { refuse } from "../method/proofRefusal.ts";
 import { type ProofContribution, type StepUncertainty, stepUncertainty } from "../uncertainty/StepUncertainty.ts";
 import { type UncertaintyCurve, uncertaintyCurve } from "../uncertainty/uncertaintyCurve.ts";
 import { type ErrorVariances, errorVariances } from "./errorVariances.ts";
@@ -57,7 +58,7 @@ export function workingCheck(
   const sorted = seriesOf(runs);
   const loads = runs.flatMap((r) => r.loads).filter((l) => l.reading.reference > 0);
   const up = loads.filter((l) => l.reading.direction === "up");
-  if (up.length === 0) return { refused: "a working check needs at least one reading under a load above zero" };
+  if (up.length === 0) return refuse("noLoad");
   const named = up.every((l) => l.reading.run !== undefined);
   const scatter = errorVariances(up, named);
   const ends = zeroAndCreep(sorted.series);

@@ -6,7 +6,7 @@ export type GaugeClock = {
   readonly seen: ClockSight;
   /** Gauge minus PC, ms, at the moment it was seen: positive is ahead. */
   readonly offsetMs: number;
-  /** What it gains against the PC, parts per million; undefined: seen once only, or set in between. */
+  /** What it gains against the PC, parts per million; undefined: seen once only or within a day, or set in between. */
   readonly driftPpm: number | undefined;
   /** It was set, or lost its time, since it was last seen: it had moved farther than any clock drifts. */
   readonly setSince: boolean;

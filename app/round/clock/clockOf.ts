@@ -3,10 +3,12 @@ import type { ClockSight, GaugeClock } from "./GaugeClock.ts";
 /** A quartz is off by tens of ppm; what has moved more, and more than a minute, was set by hand (common practice, no source). */
 const GREATEST_PPM = 500;
 const SLACK_MS = 60_000;
+/** Stamps are read to the second: over less than a day that is more than a quartz drifts, and no drift is told from it. */
+const SHORTEST_FOR_DRIFT_MS = 86_400_000;
 
 /**
  * Offset and drift of a gauge's clock from one look at it now and one at the docking before.
- * @param before  undefined: the first docking; the drift is then unknown and taken as none
+ * @param before  undefined: the first docking; the drift is then unknown and taken as none, as it is within a day of it
  */
 export function clockOf(seen: ClockSight, before?: ClockSight): GaugeClock {
   const offsetMs = seen.gaugeMs - seen.pcMs;
@@ -14,7 +16,8 @@ export function clockOf(seen: ClockSight, before?: ClockSight): GaugeClock {
   if (before === undefined || passed <= 0) return { seen, offsetMs, driftPpm: undefined, setSince: false };
   const gained = offsetMs - (before.gaugeMs - before.pcMs);
   const setSince = Math.abs(gained) > SLACK_MS + (GREATEST_PPM * passed) / 1e6;
-  return { seen, offsetMs, driftPpm: setSince ? undefined : (gained / passed) * 1e6, setSince };
+  const told = !setSince && passed >= SHORTEST_FOR_DRIFT_MS;
+  return { seen, offsetMs, driftPpm: told ? (gained / passed) * 1e6 : undefined, setSince };
 }
 
 /** A stamp of the gauge as an instant of the PC's clock: offset and drift taken out, whole milliseconds. */

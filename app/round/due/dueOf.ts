@@ -80,9 +80,10 @@ function causesOf(facts: DueFacts, now: number): Cause[] {
 function toolChangesOn({ last, intervalToolChanges, changesPerDay, counterSince }: DueFacts): number | undefined {
   if (last?.counter === undefined || intervalToolChanges === undefined) return undefined;
   const known = counterSince ?? { on: last.on, counter: last.counter };
-  const left = last.counter + intervalToolChanges - known.counter;
+  const beganAnew = known.counter < last.counter; // a control was exchanged: what it shows since is the least that was made
+  const left = intervalToolChanges - (beganAnew ? known.counter : known.counter - last.counter);
   if (left <= 0) return daysOf(known.on);
-  return changesPerDay !== undefined && changesPerDay > 0
-    ? daysOf(known.on) + Math.floor(left / changesPerDay)
-    : undefined;
+  if (changesPerDay === undefined || !(changesPerDay > 0)) return undefined;
+  const due = daysOf(known.on) + Math.floor(left / changesPerDay);
+  return beganAnew ? Math.min(due, daysOf(last.on) + Math.floor(intervalToolChanges / changesPerDay)) : due;
 }

@@ -3,6 +3,7 @@ import { blockCells } from "./blockCells.ts";
 import type { DumpFormat } from "./DumpFormat.ts";
 import { type DumpReading, type DumpRecord, MOST_RECORDS } from "./DumpReading.ts";
 import { dumpLines } from "./dumpLines.ts";
+import { hasGaps } from "./hasGaps.ts";
 import { parseStamp } from "./parseStamp.ts";
 import { readRecord } from "./readRecord.ts";
 import { splitCells } from "./splitCells.ts";
@@ -45,7 +46,8 @@ export function readDump(text: string, format: DumpFormat): DumpReading {
     } else if (records.length === MOST_RECORDS) tooMany = true;
     else records.push(record);
   }
-  const short = (announced !== undefined && announced !== records.length) || hasGaps(records);
+  const short =
+    (announced !== undefined && announced !== records.length) || hasGaps(records.map(({ number }) => number));
   return {
     records,
     rejected,
@@ -64,14 +66,6 @@ const cellsOf = (body: string, format: DumpFormat) =>
 function looksLikeRecord(body: string, format: DumpFormat): boolean {
   const cells = cellsOf(body, format).filter((cell) => cell !== "");
   return cells.length > 1 && cells.length >= format.fields.length - 2 && /\d:\d\d/.test(body);
-}
-
-/** Numbers that rise or fall by one, with some left out: those lines were lost. */
-function hasGaps(records: readonly DumpRecord[]): boolean {
-  const numbers = records.flatMap(({ number }) => (number === undefined ? [] : [Number(/\d+/.exec(number)![0])]));
-  const steps = numbers.slice(1).map((n, i) => Math.abs(n - numbers[i]!));
-  const ones = steps.filter((step) => step === 1).length;
-  return ones >= 0.6 * steps.length && steps.some((step) => step > 1 && step < 1000);
 }
 
 /** The line without its check; undefined where that does not agree. */

@@ -40,11 +40,13 @@ const IN_ORDER = 0.65;
  * @param groups  in the order they were taken
  * @param stops  in the order they were to be walked
  * @param ordered  whether that order tells anything
+ * @param goOn  called often; what it throws ends the work
  */
 export function matchGroups(
   groups: readonly TakeGroup[],
   stops: readonly MatchStop[],
   ordered: boolean,
+  goOn: () => void = () => undefined,
 ): readonly GroupMatch[] {
   if (groups.length === 0) return [];
   const [n, s] = [groups.length, stops.length];
@@ -54,11 +56,15 @@ export function matchGroups(
   let solved = assignment(cost, n, columns);
   if (ordered && followsOrder(solved, n, s)) {
     for (let pass = 0; pass < PASSES; pass += 1) {
+      goOn();
       cost = withOrder(plain, solved, n, s);
       solved = assignment(cost, n, columns);
     }
   }
-  return groups.map((_, g) => matchOf(cost, solved, g, s, columns));
+  return groups.map((_, g) => {
+    goOn();
+    return matchOf(cost, solved, g, s, columns);
+  });
 }
 
 /** Whether the round was walked as planned: forces alone put most neighbouring visits in order. */

@@ -17,8 +17,15 @@ export type MatchOptions = {
   /** When the round may have been walked. */
   readonly fromMs?: number | undefined;
   readonly toMs?: number | undefined;
+  /** Called often on the way: throws when it is to end. */
+  readonly goOn?: (() => void) | undefined;
 };
 
+/**
+ * No day's walk has so many visits: what a memory holds from before them is not matched but asked about at once. Weighing each
+ * visit against all others grows with the cube of their number.
+ */
+const MOST_VISITS = 300;
 /** Odds of twenty to one, as a logarithm. */
 const LIKELY = Math.log(20);
 
@@ -35,10 +42,12 @@ export function matchRound(takes: readonly Take[], stops: readonly MatchStop[], 
     fromMs: options.fromMs,
     toMs: options.toMs,
   });
-  const found = groupTakes(takes, kept);
+  const grouped = groupTakes(takes, kept);
+  const older = grouped.slice(0, Math.max(0, grouped.length - Math.max(MOST_VISITS, 2 * stops.length)));
+  const found = grouped.slice(older.length);
   const factors = found.map((group) => common ?? unitSlip(group, stops) ?? 1);
   const groups = found.map((group, g): TakeGroup => ({ ...group, meanN: group.meanN * factors[g]! }));
-  const matches = matchGroups(groups, stops, options.ordered);
+  const matches = matchGroups(groups, stops, options.ordered, options.goOn);
   const asked = askAbout(takes, groups, factors, stops, matches);
   const places = matches.map((m) => m.stop);
   for (const [g, h] of asked.exchanged) [places[g], places[h]] = [places[h], places[g]];
@@ -53,10 +62,14 @@ export function matchRound(takes: readonly Take[], stops: readonly MatchStop[], 
       leftOut: asked.leftOut.has(g),
     }),
   );
+  const before = older.length === 0 ? [] : [olderVisit(older)];
   const visited = new Set(visits.filter((v) => !v.leftOut).map((v) => v.stop));
   return {
-    visits,
+    visits: [...before, ...visits],
     questions: [
+      ...before.map(
+        ({ takes: all }): Question => ({ code: "belongsNowhere", takes: all, stops: [], proposal: "leaveOut" }),
+      ),
       ...(options.clockPutBack ?? []).map(
         (at): Question => ({ code: "clockPutBack", takes: [at], stops: [], proposal: "orderOnly" }),
       ),
@@ -64,6 +77,19 @@ export function matchRound(takes: readonly Take[], stops: readonly MatchStop[], 
       ...asked.questions,
     ],
     missing: [...stops.keys()].filter((j) => !visited.has(j)),
+  };
+}
+
+/** Everything from before the visits that are matched, as one that belongs to no stop. */
+function olderVisit(older: readonly TakeGroup[]): Visit {
+  return {
+    takes: older.flatMap((group) => group.takes),
+    meanN: older.reduce((sum, group) => sum + group.meanN, 0) / older.length,
+    stop: undefined,
+    runnerUp: undefined,
+    confidence: "open",
+    factor: 1,
+    leftOut: true,
   };
 }
 

@@ -33,7 +33,7 @@ export function freshRecords(docked: readonly StoredReading[], memory: readonly 
   if (memory.every(({ stamp }) => stamp !== undefined)) return byContent(docked, memory);
   const [before, now] = [docked.map(keyOf), memory.map(keyOf)];
   const overlap = overlapOf(before, now);
-  if (overlap >= LEAST_OVERLAP || overlap === now.length)
+  if (overlap >= LEAST_OVERLAP || now.length === 0)
     return { fresh: now.map((_, i) => i).slice(overlap), known: overlap, doubtful: false };
   const common = commonSequence(before.slice(-now.length), now);
   const share = common.length / Math.max(1, Math.min(before.length, now.length));

@@ -1,5 +1,5 @@
 import { median } from "../../numerics/median.ts";
-import type { History } from "../History.ts";
+import type { CoursePoint, History } from "../History.ts";
 import { inTime } from "../inTime.ts";
 import { serviceCuts } from "../serviceCuts.ts";
 import { ownScatter } from "./ownScatter.ts";
@@ -37,7 +37,7 @@ const LEAST_SIGMA = 1e-4;
  * and the usual loss of force pooled over the works (medians: a few spindles in trouble do not move them).
  * @returns  undefined where no track has two checks
  */
-export function fleetTracks(histories: readonly History[]): FleetTracks | undefined {
+export function fleetTracks(histories: readonly History<CoursePoint>[]): FleetTracks | undefined {
   const gauges = new Map<string, number>();
   const adapters = new Map<string, number>();
   const tracks = histories.flatMap((history) => tracksOf(history, gauges, adapters));
@@ -53,7 +53,7 @@ export function fleetTracks(histories: readonly History[]): FleetTracks | undefi
   };
 }
 
-function tracksOf(history: History, gauges: Map<string, number>, adapters: Map<string, number>): Track[] {
+function tracksOf(history: History<CoursePoint>, gauges: Map<string, number>, adapters: Map<string, number>): Track[] {
   const points = inTime(history.points);
   const edges = [0, ...serviceCuts(points, history.events).map((c) => c.firstAfter), points.length];
   const tracks: Track[] = [];

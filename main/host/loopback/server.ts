@@ -1,15 +1,19 @@
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
+import { setImmediate as nextTurn } from "node:timers/promises";
 import { WebSocketServer } from "ws";
 import type { Log } from "../../log.ts";
 import type { Core } from "../Core.ts";
 import { refusal } from "./guard.ts";
+import { jsonPieces } from "./jsonPieces.ts";
 import { Passes } from "./Passes.ts";
 import { servePushes } from "./pushSocket.ts";
 import { readJson } from "./readJson.ts";
 import { readRemembered, remember } from "./remembered.ts";
 import { SAFE_HEADERS, sendStatic } from "./staticFiles.ts";
 
+/** So much of a long answer is written before others have their turn. */
+const MOST_AT_ONCE = 256 * 1024;
 const MAX_BODY_BYTES = 24 * 1024 * 1024;
 
 export type LoopbackOptions = {
@@ -70,7 +74,7 @@ export async function startLoopback(options: LoopbackOptions): Promise<Loopback>
     const token = typeof message.code === "string" ? passes.exchange(message.code) : undefined;
     if (token === undefined) return status(response, 401);
     remember(options.rememberIn, { port, tokenHashes: passes.tokenHashes });
-    json(response, { token });
+    return json(response, { token });
   }
 
   port = await listen(server, options.port ?? remembered.port, options.port !== undefined);
@@ -94,9 +98,17 @@ function status(response: ServerResponse, code: number): void {
   response.end();
 }
 
-function json(response: ServerResponse, value: unknown): void {
+async function json(response: ServerResponse, value: unknown): Promise<void> {
   response.writeHead(200, { ...SAFE_HEADERS, "Content-Type": "application/json", "Cache-Control": "no-store" });
-  response.end(JSON.stringify(value));
+  let text = "";
+  for (const piece of jsonPieces(value)) {
+    text += piece;
+    if (text.length < MOST_AT_ONCE) continue;
+    response.write(text);
+    text = "";
+    await nextTurn();
+  }
+  response.end(text);
 }
 
 /** The wanted port, or a free one when another program holds it and the user did not insist. */

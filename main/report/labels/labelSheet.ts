@@ -1,4 +1,5 @@
 import PDFDocument from "pdfkit";
+import type { Language } from "../../../app/words/Language.ts";
 import { qrSquares } from "../pdf/drawQr.ts";
 import { layLines } from "../pdf/layLines.ts";
 import { SheetFonts, type Weight } from "../pdf/SheetFonts.ts";
@@ -15,11 +16,19 @@ export const labelSizes = {
 
 export type LabelSize = keyof typeof labelSizes;
 
+const titles: Readonly<Record<Language, string>> = { en: "Labels", de: "Aufkleber" };
+
 /**
  * Labels on sheets, row by row, each a code beside its name. No foot and no margin: the paper is cut already.
  * @param skip  places of the first sheet that are used already
+ * @param language  the document says it is in: names are as they were given
  */
-export async function labelSheet(labels: readonly Label[], size: LabelSize, skip: number): Promise<Uint8Array> {
+export async function labelSheet(
+  labels: readonly Label[],
+  size: LabelSize,
+  skip: number,
+  language: Language,
+): Promise<Uint8Array> {
   const { columns, rows, width, height, left, top, gap } = labelSizes[size];
   const doc = new PDFDocument({
     size: "A4",
@@ -27,10 +36,10 @@ export async function labelSheet(labels: readonly Label[], size: LabelSize, skip
     autoFirstPage: false,
     tagged: true,
     displayTitle: true,
-    lang: "en",
+    lang: language,
     pdfVersion: "1.7",
     subset: "PDF/A-2a",
-    info: { Title: "Labels", Creator: "Holdfast", Producer: "Holdfast" },
+    info: { Title: titles[language], Creator: "Holdfast", Producer: "Holdfast" },
   });
   const done = collected(doc);
   const fonts = new SheetFonts(doc);

@@ -75,6 +75,10 @@ export class PdfSheet {
     this.doc.addStructure(this.#root);
   }
 
+  get language(): string {
+    return this.#options.language ?? "en";
+  }
+
   get left(): number {
     return MARGIN;
   }

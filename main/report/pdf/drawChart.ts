@@ -1,9 +1,14 @@
+import { drawInterval, drawMark, type MarkShape, markShapes } from "./drawMark.ts";
 import { type Box, HAIRLINE, INK, type PdfSheet, QUIET } from "./PdfSheet.ts";
 
 export type ChartLine = {
   readonly x: readonly number[];
   readonly y: readonly number[];
-  readonly look?: "line" | "dots" | "thin";
+  readonly look?: "line" | "thin" | MarkShape;
+  /** Half the height of an interval about each place. */
+  readonly within?: readonly number[];
+  /** Written beside its mark over the chart; absent: it needs no name. */
+  readonly name?: string;
 };
 export type ChartLevel = { readonly y: number; readonly name: string };
 export type ChartMark = { readonly x: number; readonly name: string };
@@ -41,10 +46,13 @@ export function drawChart(sheet: PdfSheet, chart: Chart, height = 190): void {
 
 function draw(sheet: PdfSheet, chart: Chart, plot: Box): void {
   const levels = chart.levels ?? [];
-  const [xLow, xHigh] = rangeOf(
+  const [xMin, xMax] = rangeOf(
     chart.lines.flatMap((line) => line.x as number[]).concat((chart.marks ?? []).map((m) => m.x)),
   );
-  const ys = chart.lines.flatMap((line) => line.y as number[]).concat(levels.map((level) => level.y));
+  // A mark on the frame itself is hard to see.
+  const aside = chart.lines.some((line) => isMark(line.look)) ? 0.015 * (xMax - xMin) : 0;
+  const [xLow, xHigh] = [xMin - aside, xMax + aside];
+  const ys = chart.lines.flatMap(reached).concat(levels.map((level) => level.y));
   const [yMin, yMax] = rangeOf(chart.fromZero === true ? ys.concat(0) : ys);
   const pad = (yMax - yMin || Math.abs(yMax) || 1) * 0.06;
   const [yLow, yHigh] = [yMin - pad, yMax + pad];
@@ -53,10 +61,40 @@ function draw(sheet: PdfSheet, chart: Chart, plot: Box): void {
   grid(sheet, chart, plot, { atX, atY, x: [xLow, xHigh], y: [yLow, yHigh] });
   drawLevels(sheet, levels, plot, atY);
   for (const { x, name } of chart.marks ?? []) upright(sheet, plot, atX(x), name);
-  sheet.doc.save().rect(plot.x, plot.y, plot.width, plot.height).clip();
+  sheet.doc
+    .save()
+    .rect(plot.x - 3, plot.y, plot.width + 6, plot.height)
+    .clip();
   for (const line of chart.lines) drawOne(sheet, line, atX, atY);
   sheet.doc.restore();
+  legend(sheet, chart, plot);
 }
+
+/** Places on y that a line needs, its intervals included. */
+const reached = ({ y, within }: ChartLine): number[] =>
+  within === undefined ? [...y] : y.flatMap((at, i) => [at - within[i]!, at + within[i]!]);
+
+/** Names of the lines beside their marks, over the right end of the chart. */
+function legend(sheet: PdfSheet, { lines }: Chart, plot: Box): void {
+  let x = plot.x + plot.width;
+  for (const { name, look } of lines.toReversed()) {
+    if (name === undefined) continue;
+    const [line] = sheet.lines(name, { size: SMALL, weight: "regular" }, 200);
+    x -= line!.width; // a name has a first line
+    sheet.drawLine(line!, { x, y: plot.y - 13, size: SMALL, color: QUIET });
+    x -= 8;
+    if (isMark(look)) drawMark(sheet, look, x, plot.y - 8);
+    else
+      sheet.doc
+        .moveTo(x - 5, plot.y - 8)
+        .lineTo(x + 4, plot.y - 8)
+        .lineWidth(0.6)
+        .stroke(QUIET);
+    x -= 10;
+  }
+}
+
+const isMark = (look: ChartLine["look"]): look is MarkShape => markShapes.includes(look as MarkShape); // asked for just here
 
 type Scales = { atX: Scale; atY: Scale; x: readonly [number, number]; y: readonly [number, number] };
 
@@ -68,7 +106,7 @@ function grid(sheet: PdfSheet, chart: Chart, plot: Box, { atX, atY, x, y }: Scal
       .lineTo(plot.x + plot.width, atY(tick))
       .lineWidth(0.3)
       .stroke("#cfcfcf");
-    word(sheet, plain(tick), { x: plot.x - 48, y: atY(tick) - SMALL * 0.65, align: "right", within: 43 });
+    word(sheet, plain(tick, sheet), { x: plot.x - 48, y: atY(tick) - SMALL * 0.65, align: "right", within: 43 });
   }
   for (const tick of chart.xTicks ?? ticks(x[0], x[1], 8)) {
     doc
@@ -76,7 +114,7 @@ function grid(sheet: PdfSheet, chart: Chart, plot: Box, { atX, atY, x, y }: Scal
       .lineTo(atX(tick), plot.y + plot.height + 3)
       .lineWidth(0.5)
       .stroke(HAIRLINE);
-    const text = chart.xWords?.(tick) ?? plain(tick);
+    const text = chart.xWords?.(tick) ?? plain(tick, sheet);
     word(sheet, text, { x: atX(tick) - 40, y: plot.y + plot.height + 5, align: "middle", within: 80 });
   }
   doc.rect(plot.x, plot.y, plot.width, plot.height).lineWidth(0.6).stroke(HAIRLINE);
@@ -113,11 +151,13 @@ function upright(sheet: PdfSheet, plot: Box, x: number, name: string): void {
   word(sheet, name, isFarRight ? { ...place, x: x - 83, align: "right" } : { ...place, x: x + 3 });
 }
 
-function drawOne(sheet: PdfSheet, { x, y, look = "line" }: ChartLine, atX: Scale, atY: Scale): void {
+function drawOne(sheet: PdfSheet, { x, y, look = "line", within }: ChartLine, atX: Scale, atY: Scale): void {
   const { doc } = sheet;
-  if (look === "dots") {
-    for (const [i, at] of x.entries()) doc.circle(atX(at), atY(y[i]!), 2);
-    doc.fill(INK);
+  if (isMark(look)) {
+    for (const [i, at] of x.entries()) {
+      if (within !== undefined) drawInterval(sheet, atX(at), atY(y[i]! - within[i]!), atY(y[i]! + within[i]!));
+      drawMark(sheet, look, atX(at), atY(y[i]!));
+    }
     return;
   }
   const points = thinned(x.map((at, i) => [atX(at), atY(y[i]!)] as const));
@@ -147,7 +187,7 @@ function word(
   text: string,
   { x, y, align, within = 0 }: { x: number; y: number; align?: "right" | "middle"; within?: number },
 ): void {
-  const [line] = sheet.lines(text, { size: SMALL, weight: "regular" }, 200);
+  const [line] = sheet.lines(text, { size: SMALL, weight: "regular" }, 400);
   const from = align === "middle" ? x + (within - line!.width) / 2 : x;
   sheet.drawLine(line!, {
     x: from,
@@ -179,4 +219,8 @@ function ticks(low: number, high: number, count: number): number[] {
   return found;
 }
 
-const plain = (value: number) => String(Number(value.toPrecision(6)));
+/** With the decimal mark and the minus of the sheet's language. */
+function plain(value: number, { language }: PdfSheet): string {
+  const text = String(Number(value.toPrecision(6))).replace("-", "\u2212");
+  return language === "de" ? text.replace(".", ",") : text;
+}

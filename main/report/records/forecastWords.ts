@@ -1,4 +1,6 @@
 import type { ForecastState } from "../../../app/trend/forecastLimit.ts";
+import { reportTexts } from "./reportTexts.ts";
+import type { Writing } from "./Writing.ts";
 
 type Told = {
   readonly state: ForecastState;
@@ -8,13 +10,12 @@ type Told = {
 };
 
 /** When a limit is reached, as a sentence's end. @param confidence  of the interval, as a fraction */
-export function forecastWords({ state, atMs, lowMs, highMs }: Told, confidence = 0.9): string {
-  if (state === "already") return "reached already, or passed";
-  if (state === "notWithinTenYears") return "not within ten years as things go";
-  if (state === "cannotTell" || atMs === undefined) return "cannot be told from these checks";
-  const from = lowMs === undefined ? "" : ` from ${day(lowMs)}`;
-  const to = highMs === undefined ? ", with no end to be named" : ` to ${day(highMs)}`;
-  return `about ${day(atMs)} (${(100 * confidence).toFixed(0)} %:${from}${to})`;
+export function forecastWords({ state, atMs, lowMs, highMs }: Told, write: Writing, confidence = 0.9): string {
+  const words = reportTexts[write.language];
+  if (state === "already") return words.already;
+  if (state === "notWithinTenYears") return words.notWithinTenYears;
+  if (state === "cannotTell" || atMs === undefined) return words.cannotTell;
+  const from = lowMs === undefined ? "" : words.fromDay(write.day(lowMs));
+  const to = highMs === undefined ? words.noEnd : words.toDay(write.day(highMs));
+  return words.reached(write.day(atMs), write.percent(confidence, 0), from, to);
 }
-
-export const day = (ms: number): string => new Date(ms).toISOString().slice(0, 10);

@@ -1,9 +1,11 @@
-import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
-import { hintCaution, hintSentence } from "../../../app/trend/hintSentence.ts";
-import { noteSentence } from "../../../app/trend/noteSentence.ts";
+import { type ForceUnit, fromNewtons } from "../../../app/quantity/forceUnits.ts";
 import type { Trend } from "../../../app/trend/trendOf.ts";
-import { cautionSentence } from "../../../app/verdict/cautionSentence.ts";
+import { hintEvidence, hintTexts, noteWords } from "../../../app/words/evidenceWords.ts";
+import { checkReasonTexts, serviceTexts } from "../../../app/words/recordTexts.ts";
+import { settlingTexts } from "../../../app/words/settlingWords.ts";
+import { forecastInFile } from "../../fleet/forecastInFile.ts";
 import { trendInFile } from "../../fleet/trendInFile.ts";
+import { dueNow } from "../../rounds/dueNow.ts";
 import type { CheckSummary } from "../../store/records/checkSummary.ts";
 import { checkPage } from "../../store/records/checks.ts";
 import { serviceEvents } from "../../store/records/serviceEvents.ts";
@@ -15,11 +17,14 @@ import { drawFacts, type Fact } from "../pdf/drawFacts.ts";
 import { drawTable } from "../pdf/drawTable.ts";
 import { PdfSheet } from "../pdf/PdfSheet.ts";
 import { type About, sheetOptions } from "./About.ts";
+import { changeWords } from "./changeWords.ts";
+import { checkReportTexts } from "./checkReportTexts.ts";
 import { initials } from "./correctionsOf.ts";
 import { drawProof } from "./drawProof.ts";
-import { day, forecastWords } from "./forecastWords.ts";
+import { forecastWords } from "./forecastWords.ts";
 import { limitLevels, limitWords } from "./limitWords.ts";
-import { figure, force, percent, spaced, unitOf, verdictWords, wallTime } from "./words.ts";
+import { spindleReportTexts } from "./spindleReportTexts.ts";
+import { unitOf, type Writing } from "./Writing.ts";
 
 /** The newest so many checks are listed; the chart and the trend hold all of them. */
 const LISTED = 500;
@@ -30,18 +35,19 @@ const DAY_MS = 86_400_000;
  * @throws StoreError  `notFound`
  */
 export async function spindleReport(about: About, spindleId: string): Promise<Buffer> {
-  const { db } = about;
+  const { db, write } = about;
   const standing = readSpindle(db, spindleId);
   if (standing === undefined) throw new StoreError("notFound", "There is no such spindle in this data file.");
+  const words = spindleReportTexts[write.language];
   const { spindle } = standing;
   const unit = unitOf(spindle.unitShown, readWorks(db)?.unitShown);
-  const trend = trendInFile(db, standing);
-  const sheet = new PdfSheet(
-    sheetOptions(about, `History of ${spindle.name}`, "Clamping force of a spindle, its history"),
-  );
-  sheet.title(`History of ${spindle.name}`, [spindle.machine, spindle.area].filter((part) => part !== "").join(", "));
-  drawStanding(sheet, standing, unit);
-  drawCourse(sheet, standing, trend, unit);
+  const { trend } = trendInFile(db, standing);
+  const sheet = new PdfSheet(sheetOptions(about, words.title(spindle.name), words.subject));
+  sheet.title(words.title(spindle.name), [spindle.machine, spindle.area].filter((part) => part !== "").join(", "));
+  const works = readWorks(db);
+  const due = works && dueNow(db, works, standing, forecastInFile(db, standing), about.nowMs);
+  drawStanding(sheet, standing, due?.dueOn, unit, write);
+  drawCourse(sheet, standing, trend, unit, write);
   drawServices(sheet, about, spindleId);
   drawChecks(sheet, about, spindleId, unit);
   drawProof(sheet, about, `spindle ${spindleId}`);
@@ -50,37 +56,32 @@ export async function spindleReport(about: About, spindleId: string): Promise<Bu
 
 function drawStanding(
   sheet: PdfSheet,
-  { spindle, last, baseline, stop, checkCount, dropFromBaseline, dueOn }: SpindleStanding,
+  { spindle, last, baseline, stop, checkCount, dropFromBaseline }: SpindleStanding,
+  dueOn: string | undefined,
   unit: ForceUnit,
+  write: Writing,
 ): void {
+  const words = spindleReportTexts[write.language];
   const verdict = stop !== undefined ? "stop" : last?.verdict;
-  const value = last?.valueN === undefined ? "" : `: ${force(last.valueN, unit)}`;
-  sheet.text("H2", verdict === undefined ? "Never measured" : `${verdictWords[verdict]}${value}`, {
+  const value = last?.valueN === undefined ? "" : `: ${write.force(last.valueN, unit)}`;
+  sheet.text("H2", verdict === undefined ? words.never : `${write.verdict(verdict)}${value}`, {
     size: 16,
     weight: "bold",
   });
-  if (stop !== undefined)
-    sheet.paragraph(`A stop stands since ${day(stop.sinceMs)}; nobody has released it.`, { bold: true });
-  const caution = verdict === undefined ? undefined : cautionSentence(verdict);
-  if (caution !== undefined) sheet.paragraph(caution, { bold: true });
+  if (stop !== undefined) sheet.paragraph(words.stopStands(write.day(stop.sinceMs)), { bold: true });
+  if (verdict === "stop" || verdict === "cannotTell")
+    sheet.paragraph(settlingTexts[write.language][verdict], { bold: true });
   const facts: (readonly [string, string | undefined])[] = [
-    ["last check", last && wallTime(last.measuredAtMs, last.offsetMinutes)],
-    ["checks that count", String(checkCount)],
-    ["baseline", baseline && `${force(baseline.valueN, unit)} of ${day(baseline.measuredAtMs)}`],
-    [
-      "since the baseline",
-      dropFromBaseline === undefined
-        ? undefined
-        : dropFromBaseline >= 0
-          ? `fallen by ${percent(dropFromBaseline)}`
-          : `risen by ${percent(-dropFromBaseline)}`,
-    ],
-    ["limits", limitWords(spindle.limits, unit)],
-    ["taken from", spindle.limitsFrom],
-    ["taper", spindle.taper],
-    ["unit's serial no.", spindle.unitSerial],
-    ["next check due", dueOn],
-    ["note", spindle.note],
+    [words.last, last && write.wallTime(last.measuredAtMs, last.offsetMinutes)],
+    [words.count, String(checkCount)],
+    [words.baseline, baseline && words.ofDay(write.force(baseline.valueN, unit), write.day(baseline.measuredAtMs))],
+    [words.sinceBaseline, changeWords(dropFromBaseline, write)],
+    [words.limits, limitWords(spindle.limits, unit, write)],
+    [words.limitsFrom, spindle.limitsFrom],
+    [words.taper, spindle.taper],
+    [words.unitSerial, spindle.unitSerial],
+    [words.due, dueOn && write.plainDay(dueOn)],
+    [words.note, spindle.note],
   ];
   drawFacts(
     sheet,
@@ -88,12 +89,20 @@ function drawStanding(
   );
 }
 
-function drawCourse(sheet: PdfSheet, { spindle }: SpindleStanding, trend: Trend, unit: ForceUnit): void {
-  sheet.heading("Course", 215);
+function drawCourse(
+  sheet: PdfSheet,
+  { spindle }: SpindleStanding,
+  trend: Trend,
+  unit: ForceUnit,
+  write: Writing,
+): void {
+  const words = spindleReportTexts[write.language];
+  sheet.heading(words.course, 215);
   if (trend.points.length > 0 && trend.axis.kind === "date") {
     const { originMs } = trend.axis;
-    const shown = (forceN: number) => Number(figure(forceN, unit, 0.1));
+    const shown = (forceN: number) => fromNewtons(forceN, unit);
     const lastX = trend.points.at(-1)!.x;
+    const { speech } = write;
     drawChart(sheet, {
       lines: [
         ...trend.segments.flatMap(({ band }) => {
@@ -108,91 +117,105 @@ function drawCourse(sheet: PdfSheet, { spindle }: SpindleStanding, trend: Trend,
         }),
         { x: trend.points.map((p) => p.x), y: trend.points.map((p) => shown(p.valueN)), look: "dots" },
       ],
-      levels: limitLevels(spindle.limits, shown),
-      marks: trend.services.map((service) => ({ x: (service.atMs - originMs) / DAY_MS, name: spaced(service.kind) })),
-      xWords: (x) => day(originMs + x * DAY_MS).slice(0, lastX < 300 ? 10 : 7),
-      xTitle: lastX < 300 ? "day" : "month",
-      yTitle: `force at the taper, ${unit}`,
-      alt: `Force of ${trend.points.length} checks over ${Math.round(lastX)} days; the figures stand in the table of checks.`,
+      levels: limitLevels(spindle.limits, shown, write),
+      marks: trend.services.map((service) => ({
+        x: (service.atMs - originMs) / DAY_MS,
+        name: serviceTexts[write.language][service.kind],
+      })),
+      xWords: (x) => (lastX < 300 ? speech.date : speech.month)(originMs + x * DAY_MS),
+      xTitle: lastX < 300 ? words.day : words.month,
+      yTitle: words.force(unit),
+      alt: words.courseAlt(trend.points.length, Math.round(lastX)),
     });
   }
   for (const forecast of trend.forecasts)
-    sheet.paragraph(
-      `${forecast.which === "minimum" ? "Builder's minimum" : "Warning"}: ${forecastWords(forecast, forecast.confidence)}.`,
-    );
-  for (const note of trend.notes) sheet.paragraph(noteSentence(note), { quiet: true });
-  if (trend.hints.length > 0) {
-    for (const hint of trend.hints) sheet.paragraph(hintSentence(hint));
-    sheet.paragraph(hintCaution, { bold: true });
-  }
+    sheet.paragraph(`${words[`limit.${forecast.which}`]}: ${forecastWords(forecast, write, forecast.confidence)}.`);
+  for (const note of trend.notes) sheet.paragraph(noteWords(note, write.speech), { quiet: true });
+  drawHints(sheet, trend, write);
 }
 
-function drawServices(sheet: PdfSheet, { db }: About, spindleId: string): void {
+function drawHints(sheet: PdfSheet, { hints }: Trend, write: Writing): void {
+  const words = spindleReportTexts[write.language];
+  const named = hintTexts[write.language];
+  for (const hint of hints) {
+    const { pro, con } = hintEvidence(hint, write.speech);
+    const against = con === undefined ? "" : words.hintAgainst(con);
+    sheet.paragraph(`${words.hint(named[hint.pattern], named[hint.strength], pro)}${against}`);
+  }
+  if (hints.length > 0) sheet.paragraph(named.caution, { bold: true });
+}
+
+function drawServices(sheet: PdfSheet, { db, write }: About, spindleId: string): void {
+  const words = spindleReportTexts[write.language];
   const events = serviceEvents(db, spindleId);
-  sheet.heading("Services and events");
+  sheet.heading(words.services);
   if (events.length === 0) {
-    sheet.paragraph("None on record.", { quiet: true });
+    sheet.paragraph(words.none, { quiet: true });
     return;
   }
   drawTable(
     sheet,
     [
-      { title: "date", share: 1.2 },
-      { title: "what", share: 1.5 },
-      { title: "parts and note", share: 4 },
-      { title: "new serial no.", share: 1.4 },
-      { title: "by", share: 1 },
+      { title: words.date, share: 1.2 },
+      { title: words.what, share: 1.7 },
+      { title: words.parts, share: 3.8 },
+      { title: words.newSerial, share: 1.4 },
+      { title: words.by, share: 1 },
     ],
     events.map((event) => [
-      event.at,
-      spaced(event.kind),
+      write.plainDay(event.at),
+      serviceTexts[write.language][event.kind],
       [event.parts, event.note].filter((part) => part !== undefined && part !== "").join("; "),
       event.newUnitSerial ?? "",
-      initials(db, event.operatorId) ?? "",
+      initials(db, event.operatorId, write) ?? "",
     ]),
   );
 }
 
-function drawChecks(sheet: PdfSheet, { db }: About, spindleId: string, unit: ForceUnit): void {
+function drawChecks(sheet: PdfSheet, { db, write }: About, spindleId: string, unit: ForceUnit): void {
+  const words = spindleReportTexts[write.language];
   const page = checkPage(db, spindleId, LISTED + 1);
-  sheet.heading("Checks, newest first");
-  if (page.length > LISTED) sheet.paragraph(`The newest ${LISTED}; older ones are in the records.`, { quiet: true });
+  sheet.heading(words.checks);
+  if (page.length > LISTED) sheet.paragraph(words.newest(LISTED), { quiet: true });
   const right = { align: "right" } as const;
   drawTable(
     sheet,
     [
-      { title: "measured", share: 3.1 },
+      { title: words.measured, share: 3.7 },
       { title: unit, share: 0.9, ...right },
       { title: `± ${unit}`, share: 0.9, ...right },
-      { title: "verdict", share: 1.3 },
-      { title: "from baseline", share: 1, ...right },
-      { title: "by", share: 1 },
-      { title: "remarks", share: 3 },
+      { title: words.verdict, share: 1.55 },
+      { title: words.fromBaseline, share: 1.35, ...right },
+      { title: words.by, share: 0.7 },
+      { title: words.remarks, share: 2.4 },
     ],
     page
       .slice(0, LISTED)
       .map((check) => [
-        wallTime(check.measuredAtMs, check.offsetMinutes),
-        figure(check.valueN, unit),
-        figure(check.expandedN, unit),
-        check.voided === undefined ? verdictWords[check.verdict] : check.voided.how === "void" ? "VOID" : "REPLACED",
-        percent(check.dropFromBaseline === undefined ? undefined : -check.dropFromBaseline),
-        initials(db, check.operatorId) ?? "",
-        remarksOn(check),
+        write.wallTime(check.measuredAtMs, check.offsetMinutes),
+        write.figure(check.valueN, unit),
+        write.figure(check.expandedN, unit),
+        check.voided === undefined
+          ? write.verdict(check.verdict)
+          : check.voided.how === "void"
+            ? words.VOID
+            : words.REPLACED,
+        write.percent(check.dropFromBaseline === undefined ? undefined : -check.dropFromBaseline),
+        initials(db, check.operatorId, write) ?? "",
+        remarksOn(check, write),
       ]),
   );
 }
 
-function remarksOn(check: CheckSummary): string {
-  const state =
-    check.voided &&
-    (check.voided.how === "void" ? `made void: ${check.voided.reason}` : `replaced: ${check.voided.reason}`);
+function remarksOn({ voided, isBaseline, remeasure, reason, source }: CheckSummary, write: Writing): string {
+  const words = spindleReportTexts[write.language];
+  const state = voided && (voided.how === "void" ? words.madeVoid(voided.reason) : words.replaced(voided.reason));
   return [
     state,
-    check.isBaseline ? "baseline" : undefined,
-    check.remeasure ? "to be measured again" : undefined,
-    check.reason === "routine" ? undefined : spaced(check.reason),
-    check.source === "measured" ? undefined : check.source,
+    isBaseline ? words.baseline : undefined,
+    remeasure ? words.remeasure : undefined,
+    reason === "routine" || reason === "baseline" ? undefined : checkReasonTexts[write.language][reason],
+    source === "measured" ? undefined : checkReportTexts[write.language][`source.${source}`],
   ]
     .filter((part) => part !== undefined)
     .join("; ");

@@ -1,6 +1,9 @@
+import type { DueItem } from "../../../app/round/due/DueFacts.ts";
 import type { FleetPlace } from "../../../app/trend/rankFleet.ts";
 import type { Verdict } from "../../../app/verdict/Judgement.ts";
+import { serviceTexts } from "../../../app/words/recordTexts.ts";
 import { fleetOf } from "../../fleet/fleetOf.ts";
+import { dueNow } from "../../rounds/dueNow.ts";
 import { entriesOfKind } from "../../store/ledger/readEntry.ts";
 import { adapterList } from "../../store/records/adapters.ts";
 import { gaugeList } from "../../store/records/gauges.ts";
@@ -12,148 +15,147 @@ import { drawTable } from "../pdf/drawTable.ts";
 import { PdfSheet } from "../pdf/PdfSheet.ts";
 import { type About, sheetOptions } from "./About.ts";
 import { drawProof } from "./drawProof.ts";
-import { day, forecastWords } from "./forecastWords.ts";
+import { forecastWords } from "./forecastWords.ts";
+import { reportTexts } from "./reportTexts.ts";
 import { sinceThen } from "./sinceThen.ts";
-import { force, percent, spaced, unitOf, verdictWords } from "./words.ts";
+import { unitOf, type Writing } from "./Writing.ts";
+import { worksReportTexts } from "./worksReportTexts.ts";
 
 /** The works on a few pages: what to do first, what is due, what has changed since a day. @param sinceMs  the summary before, say */
 export async function worksReport(about: About, sinceMs: number): Promise<Buffer> {
-  const { db, nowMs, goOn } = about;
-  const works = readWorks(db);
-  const name = works?.name ?? "the works";
+  const { db, nowMs, goOn, write } = about;
+  const words = worksReportTexts[write.language];
+  const title = words.title(readWorks(db)?.name ?? words.theWorks);
   const standings = spindleList(db).filter((s) => s.spindle.state === "inUse");
   const { rows, commonMode } = fleetOf(db, goOn);
-  const sheet = new PdfSheet(
-    sheetOptions(about, `Summary of ${name}, ${day(nowMs)}`, "Clamping forces of all spindles"),
-  );
-  sheet.title(`Summary of ${name}`, day(nowMs));
-  drawCounts(sheet, standings);
+  const sheet = new PdfSheet(sheetOptions(about, `${title}, ${write.day(nowMs)}`, words.subject));
+  sheet.title(title, write.day(nowMs));
+  drawCounts(sheet, standings, write);
   for (const move of commonMode) sheet.paragraph(moveSentence(about, move), { bold: true });
   drawRanking(sheet, about, standings, rows);
   drawChanges(sheet, about, standings, sinceMs);
-  drawProof(sheet, about, `summary ${day(nowMs)}`);
+  drawProof(sheet, about, `summary ${isoDay(nowMs)}`);
   return sheet.finish();
 }
 
+const isoDay = (ms: number) => new Date(ms).toISOString().slice(0, 10);
 const verdictOf = (s: SpindleStanding): Verdict | undefined => (s.stop === undefined ? s.last?.verdict : "stop");
 
-function drawCounts(sheet: PdfSheet, standings: readonly SpindleStanding[]): void {
+function drawCounts(sheet: PdfSheet, standings: readonly SpindleStanding[], write: Writing): void {
+  const words = worksReportTexts[write.language];
   const count = (verdict: Verdict | undefined) => String(standings.filter((s) => verdictOf(s) === verdict).length);
+  const verdicts = ["stop", "act", "watch", "good", "cannotTell"] as const;
   drawFacts(sheet, [
-    ["spindles in use", String(standings.length)],
-    ["STOP", count("stop")],
-    ["ACT", count("act")],
-    ["WATCH", count("watch")],
-    ["GOOD", count("good")],
-    ["CANNOT TELL", count("cannotTell")],
-    ["never measured", count(undefined)],
+    [words.inUse, String(standings.length)],
+    ...verdicts.map((verdict) => [write.verdict(verdict), count(verdict)] as const),
+    [words.never, count(undefined)],
   ]);
 }
 
-function moveSentence({ db }: About, move: ReturnType<typeof fleetOf>["commonMode"][number]): string {
+function moveSentence({ db, write }: About, move: ReturnType<typeof fleetOf>["commonMode"][number]): string {
+  const words = worksReportTexts[write.language];
   const names = new Map([
     ...gaugeList(db).map((g) => [g.gaugeId, g.name] as const),
     ...adapterList(db).map((a) => [a.adapterId, a.name] as const),
   ]);
-  const which = `${move.by} ${names.get(move.id) ?? move.id}`;
-  const other =
-    move.or.length === 0 ? "" : `, or ${move.or.map((o) => `${o.by} ${names.get(o.id) ?? o.id}`).join(" or ")},`;
-  return `The ${which}${other} may be off: ${move.spindleIds.length} of ${move.spindles} spindles measured with it moved together by about ${percent(move.shift)} since ${day(move.sinceMs)}. Prove it before the spindles are blamed.`;
+  const which = [move, ...move.or].map((one) => words[one.by](names.get(one.id) ?? one.id)).join(words.or);
+  const { spindleIds, spindles, shift, sinceMs } = move;
+  return words.moved(which, spindleIds.length, spindles, write.percent(shift), write.day(sinceMs));
 }
 
 function drawRanking(
   sheet: PdfSheet,
-  about: About,
+  { db, write, nowMs }: About,
   standings: readonly SpindleStanding[],
   rows: readonly FleetPlace[],
 ): void {
+  const words = worksReportTexts[write.language];
   const known = new Map(standings.map((s) => [s.spindle.spindleId, s]));
-  const shown = readWorks(about.db)?.unitShown;
-  sheet.heading("What to look after first");
+  const works = readWorks(db);
+  const shown = works?.unitShown;
+  sheet.heading(words.ranking);
   drawTable(
     sheet,
     [
       { title: "", share: 0.5, align: "right" },
-      { title: "spindle", share: 1.8 },
-      { title: "verdict", share: 1.2 },
-      { title: "last force", share: 1.2, align: "right" },
-      { title: "from baseline", share: 1, align: "right" },
-      { title: "why it stands here", share: 1.6 },
-      { title: "limit reached", share: 2.8 },
-      { title: "due", share: 1.45 },
+      { title: words.spindle, share: 1.7 },
+      { title: words.verdict, share: 1.75 },
+      { title: words.lastForce, share: 1.2, align: "right" },
+      { title: words.fromBaseline, share: 1.2, align: "right" },
+      { title: words.why, share: 1.7 },
+      { title: words.reached, share: 2.4 },
+      { title: words.due, share: 1.65 },
     ],
     rows.map((row) => {
       const standing = known.get(row.spindleId);
-      const verdict = standing && verdictOf(standing);
       const { forecast } = row;
       return [
         String(row.rank),
         standing?.spindle.name ?? row.spindleId,
-        verdict === undefined ? "never measured" : verdictWords[verdict],
-        force(standing?.last?.valueN, unitOf(standing?.spindle.unitShown, shown)),
-        percent(standing?.dropFromBaseline === undefined ? undefined : -standing.dropFromBaseline),
-        whyWords[row.why.code] ?? spaced(row.why.code),
-        `${forecast.limit}: ${forecastWords(forecast)}`,
-        dueWords(standing?.dueOn, about.nowMs),
+        write.verdict(standing && verdictOf(standing)),
+        write.force(standing?.last?.valueN, unitOf(standing?.spindle.unitShown, shown)),
+        write.percent(standing?.dropFromBaseline === undefined ? undefined : -standing.dropFromBaseline),
+        words[`why.${row.why.code}`],
+        `${reportTexts[write.language][forecast.limit]}: ${forecastWords(forecast, write)}`,
+        dueWords(works && standing && dueNow(db, works, standing, forecast, nowMs), write),
       ];
     }),
   );
 }
 
-const whyWords: Readonly<Record<string, string>> = {
-  stopped: "a stop stands",
-  belowMinimum: "below the builder's minimum",
-  verdictAct: "last verdict: act",
-  riskAtRound: "may be below minimum at the next check",
-  belowWarning: "below the warning",
-  reachesMinimum: "on the way to the minimum",
-  reachesWarning: "on the way to the warning",
-  verdictWatch: "last verdict: watch",
-};
+function dueWords(due: DueItem | undefined, write: Writing): string {
+  if (due === undefined) return "–";
+  const day = write.plainDay(due.dueOn);
+  return due.overdueDays > 0 ? worksReportTexts[write.language].past(day) : day;
+}
 
-const dueWords = (dueOn: string | undefined, nowMs: number) =>
-  dueOn === undefined ? "–" : dueOn < day(nowMs) ? `${dueOn}, past` : dueOn;
-
-function drawChanges(sheet: PdfSheet, { db }: About, standings: readonly SpindleStanding[], sinceMs: number): void {
-  const since = day(sinceMs);
+function drawChanges(
+  sheet: PdfSheet,
+  { db, write }: About,
+  standings: readonly SpindleStanding[],
+  sinceMs: number,
+): void {
+  const words = worksReportTexts[write.language];
   const moved = sinceThen(db, sinceMs);
   const total = [...moved.values()].reduce((sum, one) => sum + one.checks, 0);
   const ended = [...entriesOfKind(db, "void"), ...entriesOfKind(db, "replacement")].filter(
     (e) => Date.parse(e.at) >= sinceMs,
   );
-  const events = allServiceEvents(db).filter((event) => event.at >= since);
+  const events = allServiceEvents(db).filter((event) => event.at >= isoDay(sinceMs));
   const names = new Map(standings.map((s) => [s.spindle.spindleId, s.spindle.name]));
-  sheet.heading(`What changed since ${since}`);
-  sheet.paragraph(
-    `${total} checks measured, ${ended.length} made void or replaced, ${events.length} services and events.`,
-  );
+  sheet.heading(words.changed(write.day(sinceMs)));
+  sheet.paragraph(words.counts(total, ended.length, events.length));
   const changes = [...moved].filter(([id, one]) => names.has(id) && one.before !== one.now);
-  const word = (verdict: Verdict | undefined) => (verdict === undefined ? "never measured" : verdictWords[verdict]);
   if (changes.length > 0) {
     drawTable(
       sheet,
       [
-        { title: "spindle", share: 2 },
-        { title: "verdict before", share: 1.5 },
-        { title: "verdict now", share: 1.5 },
-        { title: "checks since", share: 1, align: "right" },
+        { title: words.spindle, share: 2 },
+        { title: words.before, share: 1.5 },
+        { title: words.now, share: 1.5 },
+        { title: words.since, share: 1.2, align: "right" },
       ],
-      changes.map(([id, one]) => [names.get(id)!, word(one.before), word(one.now), String(one.checks)]),
+      changes.map(([id, one]) => [
+        names.get(id)!,
+        write.verdict(one.before),
+        write.verdict(one.now),
+        String(one.checks),
+      ]),
     );
-  } else sheet.paragraph("No spindle has another verdict than then.", { quiet: true });
+  } else sheet.paragraph(words.same, { quiet: true });
   if (events.length === 0) return;
   drawTable(
     sheet,
     [
-      { title: "date", share: 1 },
-      { title: "spindle", share: 2 },
-      { title: "what", share: 1.5 },
-      { title: "parts and note", share: 4 },
+      { title: words.date, share: 1 },
+      { title: words.spindle, share: 2 },
+      { title: words.what, share: 1.5 },
+      { title: words.parts, share: 4 },
     ],
     events.map((e) => [
-      e.at,
+      write.plainDay(e.at),
       names.get(e.spindleId) ?? e.spindleId,
-      spaced(e.kind),
+      serviceTexts[write.language][e.kind],
       [e.parts, e.note].filter((t) => t !== undefined).join("; "),
     ]),
   );

@@ -1,5 +1,5 @@
 import type { StopView } from "../../../app/contract/roundViews.ts";
-import { LEADING, PdfSheet } from "../pdf/PdfSheet.ts";
+import { LEADING, type Paper, PdfSheet } from "../pdf/PdfSheet.ts";
 import type { SheetFacts } from "./sheetFacts.ts";
 import { ROW, sheetRow, tableHead } from "./sheetRow.ts";
 import { type SheetTexts, sheetTexts } from "./sheetTexts.ts";
@@ -12,14 +12,14 @@ import { type SheetTexts, sheetTexts } from "./sheetTexts.ts";
 export async function roundSheet(
   facts: SheetFacts,
   language: "en" | "de",
-  made: { readonly version: string; readonly nowMs: number },
+  made: { readonly version: string; readonly nowMs: number; readonly paper: Paper },
 ): Promise<Uint8Array> {
   const text = sheetTexts[language];
   const { round } = facts;
   const sheet = new PdfSheet({
     title: `${text.title}: ${round.name}`,
     subject: `${facts.worksName}, ${round.on}`,
-    paper: "A4",
+    paper: made.paper,
     nowMs: made.nowMs,
     language,
     footer: `${facts.worksName} · ${round.name} · ${round.on} · Holdfast ${made.version}`,
@@ -55,9 +55,7 @@ function head(sheet: PdfSheet, facts: SheetFacts, text: SheetTexts): void {
     `${text.title}: ${round.name}`,
     `${facts.worksName} · ${round.on} · ${text.walk(round.adapterChanges, round.stops.length)}`,
   );
-  sheet.paragraph(
-    `${text.gauge}: ${facts.gaugeName ?? text.open} · ${text.operator}: ${facts.operatorName ?? text.open}`,
-  );
+  sheet.paragraph(`${text.gauge}: ${facts.gaugeName ?? text.open} · ${text.operator}: ${facts.operator ?? text.open}`);
   sheet.heading(text.takeAlong);
   if (facts.adapters.length > 0) sheet.paragraph(`${text.adapters}: ${facts.adapters.join(", ")}.`);
   if (facts.withoutAdapter.length > 0)

@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
 import { join } from "node:path";
+import type { Generations } from "../../../app/contract/backupViews.ts";
 import { type Db, prepared } from "../db.ts";
 import { isDemoFile } from "../fileMark.ts";
 import type { Damage } from "../ledger/DamageList.ts";
@@ -7,7 +8,7 @@ import type { Watch } from "../ledger/walkSlices.ts";
 import { StoreError } from "../StoreError.ts";
 import { backupName, readBackupName } from "./backupName.ts";
 import { copyDatabase, syncFolder } from "./copyDatabase.ts";
-import { expired, type Generations } from "./expired.ts";
+import { expired } from "./expired.ts";
 import { folderGone, inWordsOfCopying } from "./inWordsOfCopying.ts";
 import { verifyCopy } from "./verifyCopy.ts";
 
@@ -66,7 +67,8 @@ function removeOld(folder: string, made: string, keep: Generations): string[] {
   const own = readBackupName(made)!;
   const names = readdirSync(folder).filter((name) => {
     const read = readBackupName(name);
-    return read !== undefined && read.origin === own.origin && read.demo === own.demo;
+    // What bears a later date was made under another clock. It stays, and the one just made counts as the newest.
+    return read !== undefined && read.origin === own.origin && read.demo === own.demo && read.atMs <= own.atMs;
   });
   const old = expired(
     names.map((name) => readBackupName(name)!.atMs),

@@ -1,7 +1,6 @@
-const DAY_MS = 86_400_000;
+import type { Generations } from "../../../app/contract/backupViews.ts";
 
-/** How many days, weeks and months back one backup each is kept. */
-export type Generations = { readonly days: number; readonly weeks: number; readonly months: number };
+const DAY_MS = 86_400_000;
 
 export const usualGenerations: Generations = { days: 14, weeks: 8, months: 24 };
 

@@ -16,6 +16,8 @@ export type RestoreOptions = {
   readonly to: string;
   readonly demo: boolean;
   readonly now: () => number;
+  /** Who restores, for the entry that says so. */
+  readonly operatorId?: string | undefined;
   readonly watch: Watch;
 };
 
@@ -67,14 +69,14 @@ async function copyInto(part: string, { from, demo, watch }: RestoreOptions): Pr
 }
 
 /** From here on the copy is a file of its own: what is filed in it continues no chain of the old one. */
-function beginAnew(part: string, { from, demo, now }: RestoreOptions, { chains }: LedgerReport): void {
+function beginAnew(part: string, { from, demo, now, operatorId }: RestoreOptions, { chains }: LedgerReport): void {
   const store = openStore({ path: part, demo, now, freshOrigin: true });
   try {
     const heads = chains
       .map(({ origin, entries, head }) => `${origin.slice(0, 8)} ${entries} ${head.slice(0, 16)}`)
       .join(", ");
     const detail = `from ${basename(from)}: ${heads}`.slice(0, 500);
-    store.append([{ kind: "act", body: { what: "restored", detail, operatorId: null } }]);
+    store.append([{ kind: "act", body: { what: "restored", detail, operatorId: operatorId ?? null } }]);
     store.tidy();
     store.db.pragma("journal_mode = DELETE"); // writes the log back, or throws
   } finally {

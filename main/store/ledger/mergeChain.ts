@@ -2,7 +2,8 @@ import { z } from "zod";
 import { canonicalJson } from "../../../app/ledger/canonicalJson.ts";
 import { type Entry, envelope } from "../../../app/ledger/entry.ts";
 import { GENESIS } from "../../../app/ledger/genesis.ts";
-import { kinds } from "../../../app/ledger/kinds.ts";
+import { type Kind, parseBody } from "../../../app/ledger/kinds.ts";
+import { quickParse } from "../../../app/ledger/quickParse.ts";
 import { type Db, prepared } from "../db.ts";
 import { applyEntry } from "../projections/applyEntry.ts";
 import { insertWaveforms } from "../records/waveforms.ts";
@@ -64,38 +65,52 @@ function hashHere(db: Db, originN: number, seq: number): string | undefined {
   return prepared<Buffer>(db, "SELECT hash FROM entry WHERE n = ?").pluck().get(place)?.toString("hex");
 }
 
-/** The envelope with the body as it came: it was JSON a moment ago, and its kind's schema looks at it next. */
-const outer = envelope.extend({ body: z.record(z.string(), z.unknown()) });
+/** The envelope without the body, which was JSON a moment ago: its kind's schema looks at it next. */
+const outer = quickParse(envelope.omit({ body: true }));
 
 function checked(text: string, at: { origin: string; seq: number; prev: string }): Entry {
-  const entry = outer.safeParse(parsed(text));
   const where = `entry ${at.seq} of chain ${at.origin}`;
-  if (!entry.success)
+  const entry = parsed(text);
+  if (entry === undefined)
     throw new StoreError(
       "damaged",
       `What is to be taken over does not hold: ${where} is no entry this program knows. Nothing was taken over.`,
     );
-  const { origin, seq, prev, kind, body } = entry.data;
-  if (origin !== at.origin || seq !== at.seq || prev !== at.prev || canonicalJson(entry.data) !== text) {
+  const { origin, seq, prev, kind, body } = entry;
+  if (origin !== at.origin || seq !== at.seq || prev !== at.prev || canonicalJson(entry) !== text) {
     throw new StoreError(
       "damaged",
       `What is to be taken over does not hold: ${where} does not continue its chain. Nothing was taken over.`,
     );
   }
-  if (!kinds[kind].safeParse(body).success) {
+  if (!isOfKind(kind, body)) {
     throw new StoreError(
       "newer",
       `What is to be taken over comes from a newer Holdfast: ${where} (${kind}) is not of a form this program knows. Nothing was taken over.`,
     );
   }
-  return entry.data as Entry; // both schemas have just vouched for it
+  return entry;
 }
 
-function parsed(text: string): unknown {
+/** The entry as it came, its envelope looked at; undefined: it is none. */
+function parsed(text: string): Entry | undefined {
   try {
-    return JSON.parse(text);
+    const entry = JSON.parse(text) as Entry; // as far as it has been looked at
+    const { body, ...around } = entry;
+    outer(around);
+    return typeof body === "object" && body !== null && !Array.isArray(body) ? entry : undefined;
   } catch {
-    return undefined; // the schema refuses it
+    return undefined;
+  }
+}
+
+function isOfKind(kind: Kind, body: unknown): boolean {
+  try {
+    parseBody(kind, body);
+    return true;
+  } catch (cause) {
+    if (cause instanceof z.ZodError) return false;
+    throw cause;
   }
 }
 

@@ -11,8 +11,7 @@ export type Packed = { readonly codec: number; readonly packed: Buffer };
  */
 export function packEntry(bytes: Buffer): Packed {
   if (bytes.length < WORTH_IT) return { codec: 0, packed: bytes };
-  // Flushed, not finished: packed entries can be strung together, which `unpackMany` lives on.
-  const packed = deflateRawSync(bytes, { level: 6, dictionary, finishFlush: constants.Z_SYNC_FLUSH });
+  const packed = deflateRawSync(bytes, PACKING);
   return packed.length < bytes.length ? { codec: 1, packed } : { codec: 0, packed: bytes };
 }
 
@@ -55,6 +54,12 @@ export function unpackMany(packed: readonly Buffer[], lengths: readonly number[]
 }
 
 const WORTH_IT = 512;
+
+/**
+ * Flushed, not finished: packed entries can be strung together, which `unpackMany` lives on. Most of the time for one entry
+ * goes into clearing the packer's tables: smaller ones take half the time and pack as well. Any zlib unpacks it.
+ */
+const PACKING = { level: 6, memLevel: 5, windowBits: 14, dictionary, finishFlush: constants.Z_SYNC_FLUSH };
 
 /** Attachments are the largest bodies; nothing comes near this. */
 const MAX_ENTRY = 64 * 1024 * 1024;

@@ -1,5 +1,4 @@
 import type { Db } from "../db.ts";
-import { compareProjections } from "../projections/compareProjections.ts";
 import { wordsOf } from "../wordsOf.ts";
 import { DamageList } from "./DamageList.ts";
 import { chainReports, inOrder, type LedgerReport } from "./LedgerReport.ts";
@@ -62,7 +61,11 @@ async function walkAll(db: Db, options: VerifyOptions): Promise<LedgerReport> {
       leftOut = matchWaveforms(db, damage, watch.goOn);
     }
   });
-  if (options.rebuild) tryTo("entry", () => compareProjections(db, damage, watch));
+  if (options.rebuild) {
+    // Loads what every kind of entry may hold, which the walk alone does not wait for.
+    const { compareProjections } = await import("../projections/compareProjections.ts");
+    tryTo("entry", () => compareProjections(db, damage, watch));
+  }
   return report(db, walked, leftOut, damage);
 }
 

@@ -1,5 +1,5 @@
 import { type Db, prepared } from "../db.ts";
-import { openScratch } from "../open.ts";
+import { openScratch } from "../openScratch.ts";
 import { schemaOf } from "../schemaDamage.ts";
 import { wordsOf } from "../wordsOf.ts";
 import type { DamageList } from "./DamageList.ts";

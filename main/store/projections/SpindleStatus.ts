@@ -35,7 +35,25 @@ const nothing: SpindleStatus = {
   uses: {},
 };
 
+const held = new WeakMap<Db, Map<string, SpindleStatus>>();
+
+/** Long work on many checks in one transaction: each spindle's standing is written once, when the work is done. */
+export function holdingStatus<T>(db: Db, work: () => T): T {
+  const statuses = new Map<string, SpindleStatus>();
+  held.set(db, statuses);
+  try {
+    const done = work();
+    held.delete(db);
+    for (const [id, status] of statuses) saveStatus(db, id, status);
+    return done;
+  } finally {
+    held.delete(db);
+  }
+}
+
 export function readStatus(db: Db, spindleId: string): SpindleStatus {
+  const now = held.get(db)?.get(spindleId);
+  if (now !== undefined) return now;
   const status = prepared<string>(db, "SELECT status FROM spindle_status WHERE spindle_id = ?").pluck().get(spindleId);
   return status === undefined ? nothing : parsed(status);
 }
@@ -47,6 +65,11 @@ export function allStatus(db: Db): Map<string, SpindleStatus> {
 }
 
 export function saveStatus(db: Db, spindleId: string, status: SpindleStatus): void {
+  const statuses = held.get(db);
+  if (statuses !== undefined) {
+    statuses.set(spindleId, status);
+    return;
+  }
   putRow(db, "spindle_status", { spindle_id: spindleId, status: JSON.stringify(status) });
 }
 

@@ -3,6 +3,7 @@ import type { Body, Kind } from "../../../app/ledger/kinds.ts";
 import type { Db } from "../db.ts";
 import { applyBaselineChoice, applyStopRelease } from "./acts.ts";
 import { applyCheck, applyRemeasureMark, applyReplacement, applyVoid } from "./checkRow.ts";
+import { applyProof } from "./proofRow.ts";
 import { registering } from "./register.ts";
 import { applyServiceEvent } from "./serviceEvent.ts";
 
@@ -17,6 +18,10 @@ const appliers: { readonly [K in Kind]?: Apply<K> } = {
   linePattern: registering("linePattern", (b) => b.patternId),
   operator: registering("operator", (b) => b.operatorId),
   setting: registering("setting", (b) => b.key),
+  reference: registering("reference", (b) => b.referenceId),
+  plan: registering("plan", (b) => b.planId),
+  adjustment: registering("adjustment", (b) => b.adjustmentId),
+  proof: applyProof,
   check: applyCheck,
   serviceEvent: applyServiceEvent,
   void: applyVoid,

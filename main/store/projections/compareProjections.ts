@@ -3,7 +3,7 @@ import type { DamageList } from "../ledger/DamageList.ts";
 import { allEntries } from "../ledger/readEntry.ts";
 import { entryCount } from "../ledger/slices.ts";
 import type { Watch } from "../ledger/walkSlices.ts";
-import { openScratch } from "../open.ts";
+import { openScratch } from "../openScratch.ts";
 import { type SealedTable, sealedTables } from "../sealedRow.ts";
 import { applyEntry } from "./applyEntry.ts";
 
@@ -13,6 +13,7 @@ export const projections = {
   check_row: ["n"],
   check_terms: ["n"],
   service_event: ["event_id"],
+  proof_row: ["proof_id"],
   spindle_status: ["spindle_id"],
 } as const satisfies Partial<Record<SealedTable, readonly string[]>>;
 

@@ -8,7 +8,9 @@ export function addToStatus(db: Db, check: CheckRecord): void {
   const { spindle_id: id, measured_at_ms: atMs, n, value_n: valueN } = check;
   const old = readStatus(db, id);
   const counted = { ...old, checkCount: old.checkCount + 1, uses: count(old.uses, check, 1) };
-  if (old.baseline === null || (old.last !== null && old.last[0] > atMs)) {
+  const older = old.baseline === null || (old.last !== null && old.last[0] > atMs);
+  // An old check may settle an old stop, or be one that was settled long ago.
+  if (older || (check.source === "imported" && (old.stop !== null || check.verdict === "stop"))) {
     refresh(db, id, counted);
     return;
   }
@@ -42,8 +44,17 @@ function refresh(db: Db, id: string, status: SpindleStatus): void {
 
 const LAST_SQL = `SELECT measured_at_ms, n FROM check_row
   WHERE spindle_id = ? AND state = 'valid' ORDER BY measured_at_ms DESC, n DESC LIMIT 1`;
-const STOP_SQL = `SELECT measured_at_ms, n FROM check_row INDEXED BY check_stopping
-  WHERE spindle_id = ? AND n > ? AND verdict = 'stop' AND state = 'valid' ORDER BY n LIMIT 1`;
+/**
+ * The first stop since the last release. One out of an old spreadsheet that the spreadsheets themselves go past is history:
+ * the spindle was put right then. So is one older than what was measured here before it was imported. What is measured
+ * afterwards does not lift it; a release does.
+ */
+const STOP_SQL = `SELECT measured_at_ms, n FROM check_row AS stop INDEXED BY check_stopping
+  WHERE spindle_id = ? AND n > ? AND verdict = 'stop' AND state = 'valid' AND NOT (source = 'imported' AND EXISTS (
+    SELECT 1 FROM check_row AS later INDEXED BY check_by_spindle
+    WHERE later.spindle_id = stop.spindle_id AND later.measured_at_ms > stop.measured_at_ms
+      AND (later.source = 'imported' OR later.n < stop.n) AND later.verdict <> 'stop' AND later.state = 'valid'))
+  ORDER BY n LIMIT 1`;
 const tenth = (valueN: number) => Math.round(valueN * 10) / 10;
 
 const RECENT_SQL = `SELECT value_n FROM check_row

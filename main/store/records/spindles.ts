@@ -1,5 +1,5 @@
 import type { Spindle, Works } from "../../../app/ledger/register.ts";
-import type { Db } from "../db.ts";
+import { type Db, prepared } from "../db.ts";
 import { allStatus, type CheckAt, readStatus, type SpindleStatus } from "../projections/SpindleStatus.ts";
 import type { CheckSummary } from "./checkSummary.ts";
 import { checkSummaryAt } from "./checks.ts";
@@ -29,6 +29,27 @@ export function spindleList(db: Db): SpindleStanding[] {
   const works = readWorks(db);
   const status = allStatus(db);
   return registered(db, "spindle").map((spindle) => standing(db, spindle, works, status.get(spindle.spindleId)));
+}
+
+/** So many spindles are read at once where others wait for their turn: some milliseconds of work. */
+const SLICE = 1_000;
+
+/**
+ * The same list in slices, for a caller who lets others have their turn in between. No statement stays open meanwhile;
+ * what is filed between two slices is seen in the later ones alone.
+ */
+export function* spindleSlices(db: Db): Generator<SpindleStanding[]> {
+  const works = readWorks(db);
+  const bodies = prepared<string>(
+    db,
+    "SELECT body FROM register WHERE kind = 'spindle' AND id > ? ORDER BY id LIMIT ?",
+  ).pluck();
+  for (let after = ""; ; ) {
+    const slice = bodies.all(after, SLICE).map((body) => JSON.parse(body) as Spindle); // its schema has seen it
+    yield slice.map((spindle) => standing(db, spindle, works, readStatus(db, spindle.spindleId)));
+    if (slice.length < SLICE) return;
+    after = slice.at(-1)!.spindleId;
+  }
 }
 
 export function readSpindle(db: Db, spindleId: string): SpindleStanding | undefined {

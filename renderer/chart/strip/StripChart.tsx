@@ -13,9 +13,9 @@ import { type Bracket, paintStrip } from "./paintStrip.ts";
 import "./strip.css";
 
 export const stripTexts = inBoth({
-  least: ["least", "mindestens"],
+  minimum: ["minimum", "Mindestkraft"],
   warning: ["warning", "Warnung"],
-  most: ["most", "höchstens"],
+  maximum: ["maximum", "Höchstkraft"],
   guard: ["guard band", "Schutzband"],
   now: ["now", "jetzt"],
   seconds: ["s", "s"],

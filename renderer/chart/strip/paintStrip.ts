@@ -4,6 +4,7 @@ import type { StripBuffer } from "../../state/StripBuffer.ts";
 import { CHART_FONT, type Colours } from "../colours.ts";
 import { hatch } from "../hatch.ts";
 import { niceTicks } from "../niceTicks.ts";
+import { roomForWords } from "./roomForWords.ts";
 import { stripColumns } from "./stripColumns.ts";
 
 export type Bracket = {
@@ -27,9 +28,9 @@ type StripView = {
   readonly topN: number;
   readonly number: (value: number, decimals: number) => string;
   readonly words: {
-    readonly least: string;
+    readonly minimum: string;
     readonly warning: string;
-    readonly most: string;
+    readonly maximum: string;
     readonly guard: string;
     readonly now: string;
     readonly seconds: string;
@@ -75,9 +76,15 @@ export function paintStrip(c: CanvasRenderingContext2D, width: number, height: n
   }
 
   axis();
-  limit(limits.maximumN, view.words.most, -6);
-  limit(limits.warningN, view.words.warning, -6);
-  limit(limits.minimumN, view.words.least, 15);
+  const lines = [
+    [limits.minimumN, view.words.minimum, 15],
+    [limits.warningN, view.words.warning, -6],
+    [limits.maximumN, view.words.maximum, -6],
+  ] as const;
+  const worded = roomForWords(
+    lines.map(([forceN, , offset]) => (forceN === undefined ? undefined : y(forceN) + offset)),
+  );
+  for (const [i, [forceN, word, offset]] of lines.entries()) limit(forceN, worded[i] ? word : undefined, offset);
   trace();
   // Looked at here, not before: a cycle may close before or after the draft that holds it is told.
   const shown = view.brackets.filter(({ cycleId }) => strip.cycles.has(cycleId));
@@ -105,13 +112,14 @@ export function paintStrip(c: CanvasRenderingContext2D, width: number, height: n
     }
   }
 
-  function limit(forceN: number | undefined, word: string, offset: number): void {
+  function limit(forceN: number | undefined, word: string | undefined, offset: number): void {
     if (forceN === undefined) return;
     c.strokeStyle = colours.soft;
     c.lineWidth = 1;
     c.setLineDash([5, 4]);
     line(LEFT, y(forceN), width - RIGHT, y(forceN));
     c.setLineDash([]);
+    if (word === undefined) return;
     c.fillStyle = colours.soft;
     c.textAlign = "left";
     c.font = `13px ${CHART_FONT}`;

@@ -1,9 +1,9 @@
 import type { Budget, Contribution } from "../../../app/correction/Budget.ts";
 import { type ForceUnit, fromNewtons } from "../../../app/quantity/forceUnits.ts";
-import { sourceTexts } from "../../words/records/recordTexts.ts";
+import { sourceTexts } from "../../../app/words/recordTexts.ts";
+import { uncertaintyDecimals } from "../../../app/words/uncertaintyDecimals.ts";
 import { unitText } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
-import { uncertaintyDecimals } from "../../words/uncertaintyDecimals.ts";
 import { checkTexts } from "./texts.ts";
 import "./check.css";
 
@@ -41,35 +41,37 @@ export function BudgetFigures({ budget, unit }: Shown) {
       <p className="why">
         {words.budgetWhy(expanded, speech.number(coverageFactor, 2), speech.percent(coverage), sources[dominant])}
       </p>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">{words.colSource}</th>
-            <th scope="col" className="num">
-              {words.colStandard(unitText(unit))}
-            </th>
-            <th scope="col">{words.colShare}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {sorted.map(({ source, standardN: u, type, assumed }) => (
-            <tr key={`${source}${type}${u}`}>
-              <th scope="row">
-                {sources[source]}{" "}
-                <small>
-                  {type}
-                  {assumed && ` · ${words.assumed}`}
-                </small>
+      <div className="sideways">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.colSource}</th>
+              <th scope="col" className="num">
+                {words.colStandard(unitText(unit))}
               </th>
-              <td className="num">{speech.number(fromNewtons(u, unit), decimals)}</td>
-              <td className="share">
-                <i className="bar" style={{ width: `${Math.max(1, share(u) * 100)}%` }} />
-                <span>{speech.percent(share(u))}</span>
-              </td>
+              <th scope="col">{words.colShare}</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {sorted.map(({ source, standardN: u, type, assumed }) => (
+              <tr key={`${source}${type}${u}`}>
+                <th scope="row">
+                  {sources[source]}{" "}
+                  <small>
+                    {type}
+                    {assumed && ` · ${words.assumed}`}
+                  </small>
+                </th>
+                <td className="num">{speech.number(fromNewtons(u, unit), decimals)}</td>
+                <td className="share">
+                  <i className="bar" style={{ width: `${Math.max(1, share(u) * 100)}%` }} />
+                  <span>{speech.percent(share(u))}</span>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
     </>
   );
 }

@@ -2,6 +2,10 @@ import { useCallback, useEffect, useState } from "react";
 import type { CheckPage } from "../../../app/contract/recordViews.ts";
 import type { Failure } from "../../../app/contract/result.ts";
 import { whatSettlesFiled } from "../../../app/verdict/whatSettlesFiled.ts";
+import { reasonsText } from "../../../app/words/reasonSentence.ts";
+import { remarkWords } from "../../../app/words/remarkWords.ts";
+import { settlingWords } from "../../../app/words/settlingWords.ts";
+import { verdictTexts } from "../../../app/words/verdictTexts.ts";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
 import { hrefOf } from "../../state/routeStore.ts";
 import { useList } from "../../state/useList.ts";
@@ -12,10 +16,6 @@ import { VerdictMark } from "../../ui/verdict/VerdictMark.tsx";
 import { capital } from "../../words/capital.ts";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
-import { reasonsText } from "../../words/records/reasonSentence.ts";
-import { remarkWords } from "../../words/records/remarkWords.ts";
-import { settlingWords } from "../../words/records/settlingWords.ts";
-import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { ReportAct } from "../records/ReportAct.tsx";
@@ -82,13 +82,9 @@ export function CheckScreen({ spindleId, checkId }: { readonly spindleId: string
         </div>
         <div className="row">
           <ReportAct of={{ what: "check", checkId }} />
+          {counts && !page.row.isBaseline && <Button onClick={() => setAsking("baseline")}>{words.baselineAct}</Button>}
+          {counts && <Button onClick={() => setAsking("void")}>{words.voidAct}</Button>}
         </div>
-        {counts && (
-          <div className="row">
-            {!page.row.isBaseline && <Button onClick={() => setAsking("baseline")}>{words.baselineAct}</Button>}
-            <Button onClick={() => setAsking("void")}>{words.voidAct}</Button>
-          </div>
-        )}
       </header>
       {page.today !== undefined && page.today !== null && (
         <section className="sheet note">

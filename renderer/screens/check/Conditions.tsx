@@ -1,6 +1,6 @@
 import type { CheckPage } from "../../../app/contract/recordViews.ts";
 import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
-import { checkReasonTexts, ruleTexts } from "../../words/records/recordTexts.ts";
+import { checkReasonTexts, ruleTexts } from "../../../app/words/recordTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { spindleTexts } from "../spindle/texts.ts";
 import { useToolNames } from "../spindle/useToolNames.ts";
@@ -46,6 +46,10 @@ export function Conditions({ page, unit }: { readonly page: CheckPage; readonly 
     [words.workOrder, check.workOrder],
     [words.note, check.note],
     [words.source, words[check.source]],
+    [
+      words.importedFrom,
+      check.imported && words.importedRow(speech.number(check.imported.row), check.imported.fileHash.slice(0, 16)),
+    ],
     [words.rawLine, check.rawLine],
     [words.program, check.programVersion],
     [words.filedAs, `${page.origin.slice(0, 8)} · ${page.seq} · ${page.hash.slice(0, 16)}…`],

@@ -1,8 +1,10 @@
 import type { FiledCycle } from "../../../app/ledger/check.ts";
 import { type ForceUnit, fromNewtons } from "../../../app/quantity/forceUnits.ts";
-import { flagTexts } from "../../words/records/recordTexts.ts";
+import { flagTexts } from "../../../app/words/recordTexts.ts";
+import { SaveTable } from "../../ui/SaveTable.tsx";
 import { unitText } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { cycleRows } from "./cycleRows.ts";
 import { checkTexts } from "./texts.ts";
 
 /** The clampings as they were filed. */
@@ -17,7 +19,10 @@ export function CycleTable({ cycles, unit }: { readonly cycles: readonly FiledCy
   const share = (fraction: number | null) => (fraction === null ? "–" : speech.percent(fraction, 1));
   return (
     <section className="sheet tall">
-      <h2>{words.cycles}</h2>
+      <div className="row head">
+        <h2>{words.cycles}</h2>
+        <SaveTable name="clampings" of={words.cycles} table={() => cycleRows(cycles, unit, speech)} />
+      </div>
       <div className="sideways">
         <table>
           <thead>

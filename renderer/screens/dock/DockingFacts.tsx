@@ -1,19 +1,34 @@
 import type { DockingView } from "../../../app/contract/roundViews.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { KnownInDoubt } from "./KnownInDoubt.tsx";
 import { dockTexts } from "./texts.ts";
 
+const SECONDS_A_DAY_PER_PPM = 0.0864;
+
 /** What was read: how much of it is new, whether all of it came, and how the gauge's clock stands. */
-export function DockingFacts({ view }: { readonly view: DockingView }) {
+export function DockingFacts({
+  view,
+  onRead,
+}: {
+  readonly view: DockingView;
+  readonly onRead: (view: DockingView) => void;
+}) {
   const speech = useSpeech();
   const words = useWords(dockTexts);
   const { clock, lines, takes, known } = view;
-  if (takes.length === 0) return <p role="status">{known > 0 ? words.nothingNew : words.nothingThere}</p>;
+  if (takes.length === 0)
+    return (
+      <section className="facts">
+        <p role="status">{known > 0 ? words.nothingNew : words.nothingThere}</p>
+        {view.doubtful && <KnownInDoubt view={view} onRead={onRead} />}
+      </section>
+    );
   const announced = lines.announced == null ? words.unknownCount : speech.number(lines.announced);
   return (
     <section className="facts" role="status">
       <p>{words.readCount(takes.length, known)}</p>
       {lines.incomplete && <p className="loud">{words.incomplete(takes.length + known, announced)}</p>}
-      {view.doubtful && <p className="loud">{words.doubtful}</p>}
+      {view.doubtful && <KnownInDoubt view={view} onRead={onRead} />}
       {clock != null && (
         <p className="soft">
           {clock.assumed
@@ -21,7 +36,10 @@ export function DockingFacts({ view }: { readonly view: DockingView }) {
             : (clock.offsetMs >= 0 ? words.clockAhead : words.clockBehind)(
                 span(Math.abs(clock.offsetMs), speech.number),
               )}{" "}
-          {clock.driftPpm != null && words.drift(speech.number(clock.driftPpm * 0.0864, 1))}{" "}
+          {clock.driftPpm != null &&
+            (clock.driftPpm >= 0 ? words.gains : words.loses)(
+              speech.number(Math.abs(clock.driftPpm) * SECONDS_A_DAY_PER_PPM, 1),
+            )}{" "}
           {clock.setSince && words.setSince}
         </p>
       )}

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "react";
 import type { CheckRow } from "../../../app/contract/recordViews.ts";
 import type { DockingResult } from "../../../app/contract/roundViews.ts";
 import { useProgram } from "../../state/CoreContext.ts";
@@ -19,10 +20,18 @@ export function Filed({ result, onAnother }: { readonly result: DockingResult; r
   const unit = forceUnitOf(useProgram((state) => state.works?.unitShown ?? "kN"));
   const rows = [...result.rows].sort((a, b) => gravity.indexOf(a.verdict) - gravity.indexOf(b.verdict));
   const nameOf = (id: string) => spindles?.find((row) => row.spindle.spindleId === id)?.spindle.name ?? "";
+  const title = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    // The press that filed is gone with its line: the eye and the keyboard go on here.
+    scrollTo({ top: 0 });
+    title.current?.focus({ preventScroll: true });
+  }, []);
   return (
     <section className="sheet tall" aria-labelledby="filed-title">
       <div role="status">
-        <h2 id="filed-title">{words.filed(result.rows.length)}</h2>
+        <h2 id="filed-title" tabIndex={-1} ref={title}>
+          {words.filed(result.rows.length)}
+        </h2>
       </div>
       {result.again && <p>{words.filedAgain}</p>}
       <table>
@@ -40,7 +49,7 @@ export function Filed({ result, onAnother }: { readonly result: DockingResult; r
           ))}
         </tbody>
       </table>
-      <div className="row form">
+      <div className="row after">
         <a className="button main" href={hrefOf({ place: "spindles" })}>
           <span>{words.toSpindles}</span>
         </a>

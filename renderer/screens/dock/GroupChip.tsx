@@ -3,6 +3,9 @@ import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import type { Group } from "./Placed.ts";
 import { dockTexts } from "./texts.ts";
 
+/** More figures than this are never looked through in one line. */
+const MOST_SHOWN = 12;
+
 /** Readings that stay together: dragged, or sent elsewhere by the list beside them. */
 export function GroupChip({
   view,
@@ -18,7 +21,8 @@ export function GroupChip({
   const speech = useSpeech();
   const words = useWords(dockTexts);
   const first = view.takes[group.takes[0]!]!; // a group has a reading
-  const figures = group.takes.map((t) => view.takes[t]!.figure);
+  const figures = group.takes.slice(0, MOST_SHOWN).map((t) => view.takes[t]!.figure);
+  if (group.takes.length > MOST_SHOWN) figures.push(`… (${speech.number(group.takes.length)})`);
   const fileable = group.takes.every((t) => view.takes[t]!.valueN != null);
   const sureness = group.confidence === "open" ? words.unclear : words[group.confidence];
   return (
@@ -27,14 +31,19 @@ export function GroupChip({
       className={`chip ${group.confidence}`}
       draggable={fileable}
       onDragStart={(e) => e.dataTransfer.setData("text/plain", String(at))}
-      title={group.takes.map((t) => view.takes[t]!.raw).join("\n")}
+      title={group.takes
+        .slice(0, MOST_SHOWN)
+        .map((t) => view.takes[t]!.raw)
+        .join("\n")}
     >
       <span>
         <b>{figures.join(" · ")}</b>
         {group.factor !== 1 && ` × ${speech.number(group.factor, group.factor < 1 ? 4 : 2)}`}
         <small>
-          {first.atMs != null && `${speech.dateTime(first.atMs)} · `}
-          {group.stop !== undefined && sureness}
+          {[
+            ...(first.atMs == null ? [] : [speech.dateTime(first.atMs)]),
+            ...(group.stop === undefined ? [] : [sureness]),
+          ].join(" · ")}
         </small>
       </span>
       {fileable && (

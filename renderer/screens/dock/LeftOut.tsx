@@ -3,6 +3,7 @@ import { useWords } from "../../words/SpeechContext.tsx";
 import { GroupChip } from "./GroupChip.tsx";
 import type { Placed } from "./Placed.ts";
 import { dockTexts } from "./texts.ts";
+import { useMore } from "./useMore.tsx";
 
 /** Readings that are filed nowhere; each is kept with the docking and can still be sent to a spindle. */
 export function LeftOut({
@@ -16,6 +17,7 @@ export function LeftOut({
 }) {
   const words = useWords(dockTexts);
   const left = placed.groups.flatMap((group, at) => (group.stop === undefined ? [{ group, at }] : []));
+  const { shown, button } = useMore(left);
   return (
     <section
       className="sheet form"
@@ -30,10 +32,11 @@ export function LeftOut({
       <h2 id="left-title">{words.leftTitle(left.flatMap(({ group }) => group.takes).length)}</h2>
       {left.length === 0 && <p className="soft">{words.leftNone}</p>}
       <div className="chips">
-        {left.map(({ group, at }) => (
+        {shown.map(({ group, at }) => (
           <GroupChip key={group.takes[0]} view={view} group={group} at={at} onMove={onMove} />
         ))}
       </div>
+      {button}
     </section>
   );
 }

@@ -48,6 +48,7 @@ export function MatchTable({
             return (
               <tr
                 key={stop.spindleId}
+                data-thing={stop.spindleId}
                 className={over === s ? "over" : undefined}
                 onDragOver={(e) => {
                   e.preventDefault();

@@ -50,19 +50,26 @@ export function move(placed: Placed, group: number, stop: number | undefined, qu
   };
 }
 
-/** Takes an answer; `proposed` is already how things stand. */
-export function answer(placed: Placed, at: number, question: Question, said: Answer): Placed {
-  const about = new Set(question.takes);
+/** Takes one answer to one question or to several alike; `proposed` is already how things stand. */
+export function answer(placed: Placed, at: readonly number[], questions: readonly Question[], said: Answer): Placed {
+  const answers = { ...placed.answers, ...Object.fromEntries(at.map((i) => [i, said])) };
+  const about = new Set(at.flatMap((i) => questions[i]!.takes));
   const touched = (g: Group) => g.takes.some((t) => about.has(t));
-  const answers = { ...placed.answers, [at]: said };
   if (said === "leftOut")
     return { answers, groups: placed.groups.map((g) => (touched(g) ? { ...g, stop: undefined } : g)) };
   if (said !== "asStored") return { ...placed, answers };
-  if (question.code === "unitFactor")
+  if (questions[at[0]!]?.code === "unitFactor")
     return { answers, groups: placed.groups.map((g) => (touched(g) ? { ...g, factor: 1 } : g)) };
-  const [a, b] = [...new Set(placed.groups.filter(touched).map((g) => g.stop))];
+  return { answers, groups: at.reduce((groups, i) => changedBack(groups, questions[i]!), placed.groups) };
+}
+
+/** The two spindles of a question, each with the other's readings again. */
+function changedBack(groups: readonly Group[], { takes }: Question): readonly Group[] {
+  const about = new Set(takes);
+  const touched = (g: Group) => g.takes.some((t) => about.has(t));
+  const [a, b] = [...new Set(groups.filter(touched).map((g) => g.stop))];
   const back = (g: Group) => (g.stop === a ? b : g.stop === b ? a : g.stop);
-  return { answers, groups: placed.groups.map((g) => (touched(g) ? { ...g, stop: back(g) } : g)) };
+  return groups.map((g) => (touched(g) ? { ...g, stop: back(g) } : g));
 }
 
 /** What is filed, one filing a stop. `mixed`: readings of one stop are converted differently. */
@@ -79,4 +86,14 @@ export function filingsOf(view: DockingView, { groups }: Placed) {
   }));
   const mixed = [...byStop.values()].some((members) => members.some((g) => g.factor !== members[0]!.factor));
   return { filings, mixed, left: groups.filter((g) => g.stop === undefined).flatMap((g) => g.takes) };
+}
+
+/** What was asked and said, once for all that are alike, as it is filed. */
+export function answersOf(view: DockingView, { answers }: Placed) {
+  const alike = Map.groupBy(view.questions.keys(), (i) => `${view.questions[i]!.code} ${answers[i] ?? "none"}`);
+  return [...alike.values()].map(([first, ...others]) => ({
+    code: view.questions[first!]!.code,
+    answer: answers[first!] ?? "none",
+    ...(others.length === 0 ? {} : { count: others.length + 1 }),
+  }));
 }

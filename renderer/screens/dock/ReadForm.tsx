@@ -10,15 +10,23 @@ import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { useWords } from "../../words/SpeechContext.tsx";
 import { useReport } from "../shell/useReport.ts";
+import { FormatChoice } from "./FormatChoice.tsx";
 import { SheetForm } from "./SheetForm.tsx";
 import { dockTexts } from "./texts.ts";
+import { useReading } from "./useReading.tsx";
 
 /** Which round, which gauge, and where the readings come from. */
 export function ReadForm({
   roundId,
+  scannedGauge,
+  formatsKept,
   onRead,
 }: {
   readonly roundId: string | undefined;
+  /** Chosen by its label. */
+  readonly scannedGauge: string | undefined;
+  /** Counts ways of reading that were kept meanwhile. */
+  readonly formatsKept: number;
   readonly onRead: (view: DockingView) => void;
 }) {
   const core = useCore();
@@ -31,34 +39,34 @@ export function ReadForm({
   const [chosenGauge, setChosenGauge] = useState<string>();
   const [from, setFrom] = useState<"file" | "port" | "sheet">("file");
   const [request, setRequest] = useState("DUMP");
-  const [busy, setBusy] = useState(false);
+  const [formatId, setFormatId] = useState("");
+  const { busy, line, take } = useReading(onRead);
   useEffect(() => {
     report(core.client.call("rounds.list", {})).then((list) => setRounds(list ?? []));
   }, [core, report]);
+  useEffect(() => {
+    if (scannedGauge !== undefined) setChosenGauge(scannedGauge);
+  }, [scannedGauge]);
   const open = rounds.filter((r) => r.state === "open" || r.roundId === roundId);
   const round = open.find((r) => r.roundId === chosenRound);
   const gaugeId = chosenGauge ?? round?.gaugeId ?? "";
   const about = {
     ...(round === undefined ? {} : { roundId: round.roundId }),
     ...(gaugeId === "" ? {} : { gaugeId }),
-  };
-  const take = async (answer: Promise<DockingView | undefined>) => {
-    setBusy(true);
-    const view = await answer;
-    setBusy(false);
-    if (view !== undefined) onRead(view);
+    ...(formatId === "" || from === "sheet" ? {} : { formatId }),
   };
   const readFile = async (file: File) => {
     const text = await file.text();
-    await take(report(core.client.call("docking.read", { text, fileName: file.name, ...about })));
+    await take(() => core.client.call("docking.read", { text, fileName: file.name, ...about }));
   };
   const source = link?.source?.kind === "serial" || link?.source?.kind === "tcp" ? link.source : undefined;
   const fetchIt = async () => {
     if (source === undefined) return;
-    setBusy(true);
-    await core.client.call("link.close", {}); // a port has one reader
     const asked = request.trim() === "" ? {} : { request: `${request.trim()}\r` };
-    await take(report(core.client.call("docking.fetch", { source, ...asked, ...about })));
+    await take(async () => {
+      await core.client.call("link.close", {}); // a port has one reader
+      return core.client.call("docking.fetch", { source, ...asked, ...about });
+    });
   };
   return (
     <section className="sheet form" aria-label={words.from}>
@@ -86,6 +94,7 @@ export function ReadForm({
         options={(["file", "port", "sheet"] as const).map((value) => ({ value, label: words[value] }))}
         onChoose={setFrom}
       />
+      {from !== "sheet" && <FormatChoice chosen={formatId} keptCount={formatsKept} onChoose={setFormatId} />}
       {from === "file" && (
         <Field label={words.chooseFile} hint={words.fileHint}>
           {(wiring) => (
@@ -95,6 +104,7 @@ export function ReadForm({
               accept=".txt,.csv,.tsv,.log,.dat,text/plain,text/csv"
               onChange={(e) => {
                 const file = e.target.files?.[0];
+                e.target.value = ""; // the same file can be chosen again
                 if (file !== undefined) readFile(file);
               }}
             />
@@ -126,7 +136,7 @@ export function ReadForm({
         ) : (
           <SheetForm round={round} gaugeId={gaugeId} onRead={onRead} />
         ))}
-      {busy && <p role="status">{words.reading}</p>}
+      {line}
     </section>
   );
 }

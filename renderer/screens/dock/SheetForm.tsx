@@ -3,8 +3,8 @@ import type { DockingView, RoundView } from "../../../app/contract/roundViews.ts
 import { useCore, useProgram } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
 import { useWords } from "../../words/SpeechContext.tsx";
-import { useReport } from "../shell/useReport.ts";
 import { dockTexts } from "./texts.ts";
+import { useReading } from "./useReading.tsx";
 
 const BOXES = [0, 1, 2, 3, 4] as const;
 
@@ -19,7 +19,7 @@ export function SheetForm({
   readonly onRead: (view: DockingView) => void;
 }) {
   const core = useCore();
-  const report = useReport();
+  const { busy, line, take } = useReading(onRead);
   const words = useWords(dockTexts);
   const unit = useProgram((state) => state.works?.unitShown ?? "kN");
   const [texts, setTexts] = useState<Readonly<Record<string, readonly string[]>>>({});
@@ -27,14 +27,12 @@ export function SheetForm({
     const row = BOXES.map((k) => (k === box ? text : (texts[spindleId]?.[k] ?? "")));
     setTexts({ ...texts, [spindleId]: row });
   };
-  const use = async () => {
+  const use = () => {
     const values = Object.entries(texts)
       .map(([spindleId, row]) => ({ spindleId, texts: row.filter((t) => t.trim() !== "") }))
       .filter((v) => v.texts.length > 0);
-    const view = await report(
-      core.client.call("docking.type", { roundId: round.roundId, values, ...(gaugeId === "" ? {} : { gaugeId }) }),
-    );
-    if (view !== undefined) onRead(view);
+    const tool = gaugeId === "" ? {} : { gaugeId };
+    return take(() => core.client.call("docking.type", { roundId: round.roundId, values, ...tool }));
   };
   return (
     <>
@@ -63,10 +61,11 @@ export function SheetForm({
         </table>
       </div>
       <div className="row">
-        <Button kind="main" onClick={use}>
+        <Button kind="main" busy={busy} onClick={use}>
           {words.useSheet}
         </Button>
       </div>
+      {line}
     </>
   );
 }

@@ -3,13 +3,12 @@ import type { DockingView } from "../../../app/contract/roundViews.ts";
 import { useCore } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
 import { Problem } from "../../ui/feedback/Problem.tsx";
-import { SelectField } from "../../ui/field/SelectField.tsx";
 import { useWords } from "../../words/SpeechContext.tsx";
-import { useReport } from "../shell/useReport.ts";
+import { ColumnFields } from "./ColumnFields.tsx";
 import { dockTexts } from "./texts.ts";
+import { useReading } from "./useReading.tsx";
 
 type Hints = NonNullable<Input<"docking.read">["hints"]>;
-const fields = ["force", "unit", "number", "location", "date", "time", "stamp", "kind", "ignored"] as const;
 const units = ["kN", "N", "daN", "lbf", "kgf"] as const;
 
 /** What the memory could not tell by itself; each answer reads it anew. */
@@ -21,12 +20,9 @@ export function Undecided({
   readonly onRead: (view: DockingView) => void;
 }) {
   const core = useCore();
-  const report = useReport();
   const words = useWords(dockTexts);
-  const say = async (hints: Hints) => {
-    const next = await report(core.client.call("docking.read", { dockingId: view.dockingId, hints }));
-    if (next !== undefined) onRead(next);
-  };
+  const { busy, line, take } = useReading(onRead);
+  const say = (hints: Hints) => take(() => core.client.call("docking.read", { dockingId: view.dockingId, hints }));
   if (view.source === "sheet" || (view.undecided.length === 0 && view.formatName != null)) return null;
   return (
     <section className="sheet form">
@@ -39,6 +35,7 @@ export function Undecided({
               {(["dmy", "mdy"] as const).map((order) => (
                 <Button
                   key={order}
+                  busy={busy}
                   kind={order === proposal ? "main" : "plain"}
                   onClick={() => say({ dateOrder: order })}
                 >
@@ -50,7 +47,7 @@ export function Undecided({
           {field === "unit" && proposal != null && (
             <>
               <span>{words["ask.mass"](proposal)}</span>
-              <Button kind="main" onClick={() => say({ massMeansForce: true })}>
+              <Button kind="main" busy={busy} onClick={() => say({ massMeansForce: true })}>
                 {words.yes}
               </Button>
             </>
@@ -59,7 +56,7 @@ export function Undecided({
             <>
               <span>{words["ask.unit"]}</span>
               {units.map((unit) => (
-                <Button key={unit} onClick={() => say({ unit })}>
+                <Button key={unit} busy={busy} onClick={() => say({ unit })}>
                   {unit}
                 </Button>
               ))}
@@ -67,20 +64,8 @@ export function Undecided({
           )}
         </div>
       ))}
-      {view.formatName == null && view.columns.length > 0 && (
-        <fieldset>
-          <legend>{words.columns}</legend>
-          {view.columns.map((column, c) => (
-            <SelectField
-              key={`${column.head ?? ""}${column.sample}`}
-              label={words.column(c + 1, column.head ?? column.sample)}
-              value={column.field}
-              options={fields.map((value) => ({ value, label: words[`field.${value}`] }))}
-              onChoose={(field) => say({ columns: { [c]: field } })}
-            />
-          ))}
-        </fieldset>
-      )}
+      {line}
+      {view.formatName == null && view.columns.length > 0 && <ColumnFields view={view} onRead={onRead} />}
     </section>
   );
 }

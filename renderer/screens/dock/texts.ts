@@ -2,6 +2,35 @@ import { inBoth } from "../../words/inBoth.ts";
 
 /** Everything docking says. */
 export const dockTexts = inBoth({
+  format: ["How it is read", "Leseart"],
+  formatFound: ["found out by itself", "selbst herausfinden"],
+  formatsKept: [(n: number) => `Kept ways of reading: ${n}`, (n: number) => `Aufgehobene Lesearten: ${n}`],
+  formatName: [(name: string) => `Name of “${name}”`, (name: string) => `Name von „${name}“`],
+  rename: ["Rename", "Umbenennen"],
+  renameNamed: [(name: string) => `Rename “${name}”`, (name: string) => `„${name}“ umbenennen`],
+  retire: ["Take out of use", "Außer Gebrauch nehmen"],
+  retireNamed: [(name: string) => `Take “${name}” out of use`, (name: string) => `„${name}“ außer Gebrauch nehmen`],
+  useAgain: ["Put in use again", "Wieder in Gebrauch nehmen"],
+  useAgainNamed: [
+    (name: string) => `Put “${name}” in use again`,
+    (name: string) => `„${name}“ wieder in Gebrauch nehmen`,
+  ],
+  retired: ["not in use", "nicht in Gebrauch"],
+  readAs: ["How it was read, column by column", "Wie gelesen wurde, Spalte für Spalte"],
+  readAsWhy: [
+    "Set right what was taken for something else. Kept under a name, the same can be chosen the next time without a question.",
+    "Richtigstellen, was verwechselt wurde. Unter einem Namen aufgehoben, lässt es sich beim nächsten Mal ohne Rückfrage wählen.",
+  ],
+  keepName: ["Name, such as the gauge's", "Name, etwa der des Messgeräts"],
+  keep: ["Keep this way of reading", "Leseart aufheben"],
+  kept: [(name: string) => `Kept as “${name}”.`, (name: string) => `Aufgehoben als „${name}“.`],
+  demoTitle: ["In the demo", "In der Demo"],
+  demoWhy: [
+    "The simulated gauge has been out on a round: eight spindles, and the slips of a long day. Its clock is wrong as well.",
+    "Das simulierte Messgerät war auf einem Rundgang: acht Spindeln und die Versehen eines langen Tages. Auch seine Uhr geht falsch.",
+  ],
+  demoDock: ["Dock the simulated gauge", "Simuliertes Messgerät auslesen"],
+  demoAnew: ["Send it on another round", "Noch einmal losschicken"],
   title: ["Dock", "Auslesen"],
   why: [
     "What came back from the round: the gauge's memory, a file of it, or the values written on the sheet. Nothing is filed before you accept.",
@@ -31,6 +60,7 @@ export const dockTexts = inBoth({
     "Das Messgerät zuerst unter Messen verbinden; sein Anschluss wird hier benutzt.",
   ],
   reading: ["Reading …", "Wird gelesen …"],
+  stopReading: ["Stop", "Anhalten"],
   value: [(n: number) => `Value ${n}`, (n: number) => `Wert ${n}`],
   useSheet: ["Look at these values", "Diese Werte ansehen"],
   needRound: ["Choose the round whose sheet it is.", "Bitte den Rundgang wählen, dessen Blatt es ist."],
@@ -88,9 +118,16 @@ export const dockTexts = inBoth({
   ],
   unknownCount: ["an unknown number", "unbekannt viele"],
   doubtful: [
-    "Without dates it is not sure which readings were docked before. Look at them before accepting.",
-    "Ohne Datum ist nicht sicher, welche Messwerte schon abgelegt sind. Vor der Annahme ansehen.",
+    (n: number) =>
+      n === 1
+        ? "One reading equals the last one docked and is taken as docked before. Without a date that is not sure: look before accepting."
+        : `${n} readings equal those docked last and are taken as docked before. Without dates that is not sure: look before accepting.`,
+    (n: number) =>
+      n === 1
+        ? "Ein Messwert gleicht dem zuletzt abgelegten und gilt als schon abgelegt. Ohne Datum ist das nicht sicher: vor der Annahme ansehen."
+        : `${n} Messwerte gleichen den zuletzt abgelegten und gelten als schon abgelegt. Ohne Datum ist das nicht sicher: vor der Annahme ansehen.`,
   ],
+  allNew: ["No, all of them are new", "Nein, alle sind neu"],
   clockAhead: [
     (off: string) => `The gauge's clock is ${off} ahead; times are corrected by that.`,
     (off: string) => `Die Uhr des Messgeräts geht ${off} vor; die Zeiten sind darum berichtigt.`,
@@ -103,67 +140,9 @@ export const dockTexts = inBoth({
     "The gauge did not say what its clock shows: its newest reading is taken as just made.",
     "Das Messgerät hat seine Uhrzeit nicht genannt: Der neueste Messwert gilt als eben genommen.",
   ],
-  drift: [(perDay: string) => `It gains ${perDay} s a day.`, (perDay: string) => `Sie gewinnt ${perDay} s am Tag.`],
+  gains: [(perDay: string) => `It gains ${perDay} s a day.`, (perDay: string) => `Sie geht ${perDay} s am Tag vor.`],
+  loses: [(perDay: string) => `It loses ${perDay} s a day.`, (perDay: string) => `Sie geht ${perDay} s am Tag nach.`],
   setSince: ["It was set since the last docking.", "Sie wurde seit dem letzten Auslesen gestellt."],
-
-  questions: [(open: number) => `Questions, ${open} open`, (open: number) => `Fragen, ${open} offen`],
-  "q.torque": [
-    "carry a unit of torque. A torque is no force.",
-    "tragen eine Drehmomenteinheit. Ein Drehmoment ist keine Kraft.",
-  ],
-  "q.overload": ["were overload: there is no figure.", "waren Überlast: Es gibt keine Zahl."],
-  "q.unreadable": ["hold no force that can be read.", "enthalten keine lesbare Kraft."],
-  "q.noClamping": ["look as if nothing was clamped.", "sehen aus, als sei nichts gespannt gewesen."],
-  "q.dateOutside": ["are dated outside this round.", "sind nicht vom Tag dieses Rundgangs."],
-  "q.valueTwice": [
-    "are the same figure within seconds: one clamping stored twice?",
-    "sind dieselbe Zahl binnen Sekunden: ein Spannen zweimal gespeichert?",
-  ],
-  "q.unitFactor": [
-    (factor: string) => `fit their spindles only when multiplied by ${factor}: the gauge stood on another unit?`,
-    (factor: string) => `passen nur, wenn man sie mit ${factor} malnimmt: War eine andere Einheit eingestellt?`,
-  ],
-  "q.swapped": [
-    "fit better the other way round: two spindles swapped?",
-    "passen andersherum besser: zwei Spindeln vertauscht?",
-  ],
-  "q.fitsAnother": [
-    "are far from what this spindle showed, and fit a neighbour.",
-    "liegen weit von dem, was diese Spindel zeigte, und passen zu einer Nachbarin.",
-  ],
-  "q.maximumKept": [
-    "repeat the figure of the spindle before: the maximum not cleared?",
-    "wiederholen die Zahl der Spindel davor: Spitze nicht gelöscht?",
-  ],
-  "q.alike": [
-    "belong to spindles that their forces cannot tell apart; they are shown in the order of the round.",
-    "gehören zu Spindeln, die ihre Kräfte nicht unterscheiden; gezeigt in der Folge des Rundgangs.",
-  ],
-  "q.unsure": ["could as well belong elsewhere.", "könnten auch anderswohin gehören."],
-  "q.belongsNowhere": ["fit no spindle.", "passen zu keiner Spindel."],
-  "q.unknownLocation": [
-    "carry a location that no spindle of the round has.",
-    "tragen einen Ort, den keine Spindel des Rundgangs hat.",
-  ],
-  "q.wrongLocation": [
-    "carry another location than the spindle their force fits.",
-    "tragen einen anderen Ort als die Spindel, zu der ihre Kraft passt.",
-  ],
-  "q.clockPutBack": [
-    "come after the gauge's clock was put back; earlier times are not used, only the order.",
-    "kommen, nachdem die Uhr zurückgestellt wurde; frühere Zeiten zählen nicht, nur die Folge.",
-  ],
-  readings: [(list: string) => `Readings ${list}`, (list: string) => `Messwerte ${list}`],
-  "p.leaveOut": ["Leave out", "Weglassen"],
-  "p.countOnce": ["Count once", "Einmal zählen"],
-  "p.scale": ["Convert them", "Umrechnen"],
-  "p.swap": ["Swapped, as shown", "Vertauscht, wie gezeigt"],
-  "p.fileAsShown": ["Right as shown", "Richtig wie gezeigt"],
-  "p.orderOnly": ["Use the order only", "Nur die Folge benutzen"],
-  "p.measureAgain": ["Leave out, measure again", "Weglassen, neu messen"],
-  asStored: ["No, as stored", "Nein, wie gespeichert"],
-  leaveOut: ["Leave out", "Weglassen"],
-  answered: ["answered", "beantwortet"],
 
   spindle: ["Spindle", "Spindel"],
   expected: ["Expected", "Erwartet"],

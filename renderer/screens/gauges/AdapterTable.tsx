@@ -1,4 +1,5 @@
 import type { AdapterRow } from "../../../app/contract/recordViews.ts";
+import { hrefOf } from "../../state/routeStore.ts";
 import { Button } from "../../ui/Button.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
@@ -19,7 +20,7 @@ export function AdapterTable({
   const date = (plain: string | undefined) => (plain === undefined ? "–" : speech.plainDate(plain));
   return (
     <div className="sideways">
-      <table>
+      <table className="cards">
         <thead>
           <tr>
             <th scope="col">{words.colName}</th>
@@ -38,19 +39,43 @@ export function AdapterTable({
         </thead>
         <tbody>
           {rows.map((row) => (
-            <tr key={row.adapter.adapterId} className={row.adapter.state === "retired" ? "void" : undefined}>
+            <tr
+              key={row.adapter.adapterId}
+              data-thing={row.adapter.adapterId}
+              className={row.adapter.state === "retired" ? "void" : undefined}
+            >
               <th scope="row">
                 {row.adapter.name}{" "}
                 <small>{row.adapter.state === "retired" ? common.retired : row.adapter.serial}</small>
               </th>
-              <td>{row.adapter.taper}</td>
-              <td className="num">{speech.number(row.adapter.scale, 4)}</td>
-              <td>{row.adapter.assumed ? words.notCalibrated : <ProofState state={row.proofState} />}</td>
-              <td>{date(row.adapter.calibratedOn)}</td>
-              <td>{date(row.adapter.dueOn)}</td>
-              <td className="num">{row.checkCount}</td>
-              <td className="num">
-                <Button kind="quiet" aria-label={`${common.edit}: ${row.adapter.name}`} onClick={() => onEdit(row)}>
+              <td data-label={words.colTaper}>{row.adapter.taper}</td>
+              <td className="num" data-label={words.colScale}>
+                {speech.number(row.adapter.scale, 4)}
+              </td>
+              <td data-label={words.colState}>
+                {row.adapter.assumed ? words.notCalibrated : <ProofState state={row.proofState} />}
+              </td>
+              <td data-label={words.colCalibrated}>{date(row.adapter.calibratedOn)}</td>
+              <td data-label={words.colDue}>{date(row.adapter.dueOn)}</td>
+              <td className="num" data-label={words.colChecks}>
+                {row.checkCount}
+              </td>
+              <td className="num acts">
+                {row.adapter.state === "inUse" && (
+                  <a
+                    className="button"
+                    aria-label={words.factorOf(row.adapter.name)}
+                    href={hrefOf({ place: "factor", adapterId: row.adapter.adapterId })}
+                  >
+                    {words.factor}
+                  </a>
+                )}
+                <Button
+                  kind="quiet"
+                  icon="edit"
+                  aria-label={`${common.edit}: ${row.adapter.name}`}
+                  onClick={() => onEdit(row)}
+                >
                   {common.edit}
                 </Button>
               </td>

@@ -1,9 +1,11 @@
 import type { GaugeRow } from "../../../app/contract/recordViews.ts";
 import { useProgram } from "../../state/CoreContext.ts";
+import { hrefOf } from "../../state/routeStore.ts";
 import { Button } from "../../ui/Button.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { LastProof } from "./LastProof.tsx";
 import { ProofState } from "./ProofState.tsx";
 import { gaugesTexts } from "./texts.ts";
 
@@ -22,7 +24,7 @@ export function GaugeTable({
   const date = (plain: string | undefined) => (plain === undefined ? "–" : speech.plainDate(plain));
   return (
     <div className="sideways">
-      <table>
+      <table className="cards">
         <thead>
           <tr>
             <th scope="col">{words.colName}</th>
@@ -40,19 +42,44 @@ export function GaugeTable({
         </thead>
         <tbody>
           {rows.map((row) => (
-            <tr key={row.gauge.gaugeId} className={row.gauge.state === "retired" ? "void" : undefined}>
+            <tr
+              key={row.gauge.gaugeId}
+              data-thing={row.gauge.gaugeId}
+              className={row.gauge.state === "retired" ? "void" : undefined}
+            >
               <th scope="row">
-                {row.gauge.name} <small>{row.gauge.state === "retired" ? common.retired : row.gauge.serial}</small>
+                <a href={hrefOf({ place: "gauge", gaugeId: row.gauge.gaugeId })}>{row.gauge.name}</a>{" "}
+                <small>{row.gauge.state === "retired" ? common.retired : row.gauge.serial}</small>
               </th>
-              <td className="num">{speech.force(row.gauge.capacityN, unit, 1000)}</td>
-              <td>
+              <td className="num" data-label={words.colCapacity}>
+                {speech.force(row.gauge.capacityN, unit, 1000)}
+              </td>
+              <td data-label={words.colState}>
                 <ProofState state={row.proofState} />
               </td>
-              <td>{date(row.gauge.provedOn)}</td>
-              <td>{date(row.gauge.dueOn)}</td>
-              <td className="num">{row.checkCount}</td>
-              <td className="num">
-                <Button kind="quiet" aria-label={`${common.edit}: ${row.gauge.name}`} onClick={() => onEdit(row)}>
+              <td data-label={words.colProved}>
+                <LastProof gaugeId={row.gauge.gaugeId} provedOn={row.gauge.provedOn} />
+              </td>
+              <td data-label={words.colDue}>{date(row.gauge.dueOn)}</td>
+              <td className="num" data-label={words.colChecks}>
+                {row.checkCount}
+              </td>
+              <td className="num acts">
+                {row.gauge.state === "inUse" && (
+                  <a
+                    className="button"
+                    aria-label={words.proveOf(row.gauge.name)}
+                    href={hrefOf({ place: "gauge", gaugeId: row.gauge.gaugeId, part: "prove" })}
+                  >
+                    {words.prove}
+                  </a>
+                )}
+                <Button
+                  kind="quiet"
+                  icon="edit"
+                  aria-label={`${common.edit}: ${row.gauge.name}`}
+                  onClick={() => onEdit(row)}
+                >
                   {common.edit}
                 </Button>
               </td>

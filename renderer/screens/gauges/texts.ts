@@ -4,6 +4,12 @@ import { inBoth } from "../../words/inBoth.ts";
 export const gaugesTexts = inBoth({
   title: ["Gauges and adapters", "Messgeräte und Adapter"],
   allCurrent: ["Every proof and calibration is current.", "Alle Prüfungen und Kalibrierungen sind aktuell."],
+  foundOff: [
+    (names: string) =>
+      `Found off: ${names}. Measure nothing with it until it is adjusted and proved; what was measured since its last good proof is in doubt.`,
+    (names: string) =>
+      `Zeigt falsch an: ${names}. Damit nichts messen, bis es justiert und geprüft ist; was seit der letzten guten Prüfung gemessen wurde, steht in Zweifel.`,
+  ],
   pastDue: [
     (names: string) => `Past due: ${names}. What is measured with them is weakened until they are proved.`,
     (names: string) => `Überfällig: ${names}. Was damit gemessen wird, ist geschwächt, bis sie geprüft sind.`,
@@ -27,15 +33,31 @@ export const gaugesTexts = inBoth({
   colCapacity: ["capacity", "Nennlast"],
   colProved: ["proved", "geprüft"],
   colDue: ["due", "fällig"],
+  colSerial: ["serial no.", "Seriennr."],
   colState: ["state", "Zustand"],
   colChecks: ["checks", "Prüfungen"],
   colTaper: ["taper", "Kegel"],
   colScale: ["scale", "Faktor"],
+  colScaleU: ["standard uncertainty", "Standardunsicherheit"],
   colCalibrated: ["calibrated", "kalibriert"],
   none: ["never proved", "nie geprüft"],
   current: ["current", "aktuell"],
+  offShort: ["found off", "zeigt falsch an"],
   pastDueShort: ["past due", "überfällig"],
   notCalibrated: ["not calibrated", "nicht kalibriert"],
+
+  prove: ["Prove", "Prüfen"],
+  proveOf: [(name: string) => `Prove ${name}`, (name: string) => `${name} prüfen`],
+  factor: ["Scale", "Faktor"],
+  factorOf: [(name: string) => `Find the scale of ${name}`, (name: string) => `Faktor von ${name} bestimmen`],
+  classIs: [(name: string) => `class ${name}`, (name: string) => `Klasse ${name}`],
+  worstIs: [(u: string) => `U up to ${u}\u00a0%`, (u: string) => `U bis ${u}\u00a0%`],
+  driftIs: [
+    (share: string) => `Changes from proof to proof summed up: ${share}`,
+    (share: string) => `Änderungen von Prüfung zu Prüfung zusammen: ${share}`,
+  ],
+  inWork: [(gauge: string) => `A proof of ${gauge} is in work`, (gauge: string) => `Eine Prüfung von ${gauge} läuft`],
+  goOn: ["Go on with it", "Damit weitermachen"],
 
   name: ["Name", "Name"],
   serial: ["Serial number", "Seriennummer"],

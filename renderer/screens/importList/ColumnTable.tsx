@@ -1,6 +1,7 @@
 import type { ImportPreview } from "../../../app/contract/importViews.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
-import { fieldTexts, importTexts } from "./texts.ts";
+import { fieldTexts } from "./fieldTexts.ts";
+import { importTexts } from "./texts.ts";
 import "./importList.css";
 
 /** What each column is taken for, to be changed. */

@@ -4,15 +4,15 @@ import { Button } from "../../ui/Button.tsx";
 import { Dialog } from "../../ui/Dialog.tsx";
 import { Problem } from "../../ui/feedback/Problem.tsx";
 import { Field } from "../../ui/field/Field.tsx";
-import { SelectField } from "../../ui/field/SelectField.tsx";
-import { Tick } from "../../ui/field/Tick.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
-import { shownUnits } from "../../words/units.ts";
 import { JobLine } from "../records/JobLine.tsx";
 import { useJob } from "../records/useJob.ts";
 import { ColumnTable } from "./ColumnTable.tsx";
+import { NameTable } from "./NameTable.tsx";
 import { ProblemList } from "./ProblemList.tsx";
+import { Questions } from "./Questions.tsx";
+import { TakesNote } from "./TakesNote.tsx";
 import { importTexts } from "./texts.ts";
 import { useListFile } from "./useListFile.ts";
 
@@ -32,8 +32,6 @@ export function ImportList({ what, onClose }: { readonly what: ImportedKind; rea
   };
   const stopping = preview?.problems.filter((p) => p.weight === "stops") ?? [];
   const remarks = preview?.problems.filter((p) => p.weight === "tell") ?? [];
-  const asksUnit = file?.unit !== undefined || stopping.some((p) => p.code === "unitWanted");
-  const asksKnown = file?.passOverKnown === true || stopping.some((p) => p.code === "twinInRegister");
   return (
     <Dialog
       wide
@@ -52,12 +50,13 @@ export function ImportList({ what, onClose }: { readonly what: ImportedKind; rea
       }
     >
       <p className="why">{words.why}</p>
+      {what === "checks" && <p>{words.checksWhy}</p>}
       <Field label={words.file}>
         {(wiring) => (
           <input
             {...wiring}
             type="file"
-            accept=".csv,.tsv,.txt,text/csv"
+            accept=".csv,.tsv,.txt,.xlsx,text/csv"
             onChange={(e) => {
               forget();
               const chosen = e.target.files?.[0];
@@ -73,33 +72,21 @@ export function ImportList({ what, onClose }: { readonly what: ImportedKind; rea
           {preview.columns.length > 0 && (
             <>
               <p role="status">
-                {words.summary(
-                  speech.number(preview.rowCount),
-                  words[`separator.${preview.separator}`],
-                  preview.encoding.toUpperCase(),
-                )}{" "}
+                {preview.book?.sheet == null
+                  ? words.summary(
+                      speech.number(preview.rowCount),
+                      words[`separator.${preview.separator}`],
+                      preview.encoding.toUpperCase(),
+                    )
+                  : words.bookSummary(speech.number(preview.rowCount), preview.book.sheet)}{" "}
                 {preview.passedOver > 0 && words.passedOver(speech.number(preview.passedOver))}
               </p>
+              <TakesNote takes={preview.takes} />
               <ColumnTable preview={preview} onMapping={(mapping) => say({ mapping })} />
             </>
           )}
-          {asksUnit && (
-            <SelectField
-              label={words.unit}
-              hint={words.unitHint}
-              value={file?.unit ?? ""}
-              options={[
-                { value: "", label: words.chooseUnit },
-                ...shownUnits.map((unit) => ({ value: unit as string, label: unit })),
-              ]}
-              onChoose={(unit) => say({ unit: unit === "" ? undefined : unit })}
-            />
-          )}
-          {asksKnown && (
-            <Tick checked={file?.passOverKnown === true} onTick={(passOverKnown) => say({ passOverKnown })}>
-              {words.passOver}
-            </Tick>
-          )}
+          <Questions file={file} preview={preview} onSay={say} />
+          <NameTable names={preview.names} onNames={(names) => say({ names })} />
           <ProblemList title={words.problems} problems={stopping} count={preview.problemCount - remarks.length} />
           <ProblemList title={words.remarks} problems={remarks} count={remarks.length} />
         </>

@@ -1,7 +1,9 @@
 import type { ImportProblem } from "../../../app/contract/importViews.ts";
 import { capital } from "../../words/capital.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
-import { fieldTexts, importTexts, problemTexts } from "./texts.ts";
+import { fieldTexts } from "./fieldTexts.ts";
+import { problemTexts } from "./problemTexts.ts";
+import { importTexts } from "./texts.ts";
 
 const SHOWN = 12;
 

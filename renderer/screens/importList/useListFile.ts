@@ -8,7 +8,8 @@ import { importTexts } from "./texts.ts";
 
 const MOST_BYTES = 15_000_000;
 
-type Said = Pick<ListFile, "mapping" | "unit" | "passOverKnown">;
+/** What a user can say about a file; a member that is there and undefined takes back what was said. */
+export type Said = Partial<Pick<ListFile, "mapping" | "unit" | "passOverKnown" | "sheet" | "dateOrder" | "names">>;
 
 /** A chosen file, what has been said about it, and what would come of it. */
 export function useListFile(what: ImportedKind): {

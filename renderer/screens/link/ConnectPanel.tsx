@@ -12,11 +12,12 @@ import { usePorts } from "./usePorts.ts";
 import "./link.css";
 
 /** Every way to a gauge: the ports of this machine, the network, the simulated one. */
-export function ConnectPanel() {
+export function ConnectPanel({ of }: { /** The gauge that is meant; absent: asked for. */ readonly of?: string }) {
   const words = useWords(linkTexts);
   const { list } = usePorts();
   const open = useOpenLink();
-  const { gauges, gaugeId, choose } = useGaugeChoice();
+  const { gauges, gaugeId: chosen, choose } = useGaugeChoice();
+  const gaugeId = of ?? chosen;
   const [network, setNetwork] = useState(false);
   const demo = useProgram((state) => state.program?.demo === true);
   const simulated = (
@@ -31,7 +32,7 @@ export function ConnectPanel() {
     <section className="connect" aria-labelledby="connect-title">
       <h2 id="connect-title">{words.connectTitle}</h2>
       <p className="why soft">{words.connectWhy}</p>
-      {gauges.length > 0 && (
+      {of === undefined && gauges.length > 0 && (
         <SelectField
           label={words.which}
           value={gaugeId ?? ""}

@@ -12,8 +12,12 @@ import { FormingVerdict } from "./live/FormingVerdict.tsx";
 import { LinkTrouble } from "./live/LinkTrouble.tsx";
 import { NextStep } from "./live/NextStep.tsx";
 import { Readout } from "./live/Readout.tsx";
+import { MovedDialog } from "./round/MovedDialog.tsx";
+import { RoundInHand } from "./round/RoundInHand.tsx";
+import { useGoTo } from "./round/useGoTo.ts";
 import { Acts } from "./series/Acts.tsx";
 import { CycleList } from "./series/CycleList.tsx";
+import { Series } from "./series/Series.tsx";
 import { SeriesSum } from "./series/SeriesSum.tsx";
 import { SimulatedFaults } from "./simulated/SimulatedFaults.tsx";
 import { SimulatedGauge } from "./simulated/SimulatedGauge.tsx";
@@ -54,7 +58,8 @@ export function Measure() {
   useSounds();
   const wall = useWall();
   const simulated = link?.source?.kind === "simulated";
-  useMeasureKeys(acts, setOpen, simulated, wall);
+  const way = useGoTo();
+  useMeasureKeys(acts, setOpen, simulated, wall, way.goTo);
 
   if (draft === undefined) return <p role="status">{common.loading}</p>;
   const limits = spindle?.limits ?? {};
@@ -64,6 +69,7 @@ export function Measure() {
   return (
     <div className={connected ? "measure" : "measure unconnected"}>
       <h1 className="unseen">{words.title}</h1>
+      <RoundInHand draft={draft} unit={unit} taper={spindle?.taper} goTo={way.goTo} />
       <TagBar draft={draft} onOpen={setOpen} />
       <Warnings draft={draft} unit={unit} />
       <LinkTrouble />
@@ -91,12 +97,22 @@ export function Measure() {
         )}
       </div>
       {connected && <StripChart limits={limits} unit={unit} capacityN={gauge?.capacityN} zones={zones} />}
-      <section className="series" aria-label={words.cycles}>
+      <Series>
         <CycleList draft={draft} unit={unit} />
         <SeriesSum draft={draft} unit={unit} />
         <Acts draft={draft} unit={unit} spindleName={spindle?.name} acts={acts} />
-      </section>
+      </Series>
 
+      {way.moved !== undefined && (
+        <MovedDialog
+          draft={draft}
+          from={spindle?.name ?? ""}
+          to={way.moved.name}
+          onTheirs={() => way.settle("theirs")}
+          onDiscard={() => way.settle("discard")}
+          onClose={() => way.settle("stay")}
+        />
+      )}
       {open === "check" && <AboutCheck draft={draft} onClose={close} />}
       {open === "typeIn" && <TypeValue draft={draft} unit={unit} onClose={close} />}
       {typeof open === "object" && <ClockDialog message={open.clock} onClose={close} />}

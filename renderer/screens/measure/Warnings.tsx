@@ -1,10 +1,10 @@
 import { useState } from "react";
 import type { Draft, Warning } from "../../../app/contract/seriesViews.ts";
 import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
+import { remarkWords } from "../../../app/words/remarkWords.ts";
 import { useCore } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
 import { ReasonDialog } from "../../ui/ReasonDialog.tsx";
-import { remarkWords } from "../../words/records/remarkWords.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { useReport } from "../shell/useReport.ts";
 import { changeSeries } from "./acts.ts";

@@ -14,15 +14,14 @@ export const measureTexts = inBoth({
   chooseAdapter: ["Choose the adapter", "Adapter wählen"],
   chooseGauge: ["Choose the gauge", "Messgerät wählen"],
   chooseOperator: ["Who measures?", "Wer misst?"],
-  notChosen: ["not chosen", "nicht gewählt"],
+  notChosen: ["not chosen", "offen"],
   noAdapter: ["Without an adapter", "Ohne Adapter"],
   noOperator: ["Nobody named", "Niemand genannt"],
-  scale: [(scale: string) => `scale ${scale}`, (scale: string) => `Faktor ${scale}`],
   scaleAssumed: ["not calibrated", "nicht kalibriert"],
   due: [(date: string) => `due ${date}`, (date: string) => `fällig ${date}`],
   pastDue: [(date: string) => `past due since ${date}`, (date: string) => `überfällig seit ${date}`],
+  foundOff: ["found off at its proof", "zeigte bei der Prüfung falsch an"],
   notProved: ["never proved", "nie geprüft"],
-  upTo: [(force: string) => `up to ${force}`, (force: string) => `bis ${force}`],
   otherTaper: ["other taper", "anderer Kegel"],
   warm: ["spindle warm", "Spindel warm"],
   cold: ["spindle cold", "Spindel kalt"],
@@ -46,6 +45,7 @@ export const measureTexts = inBoth({
   counter: ["Tool changes so far", "Werkzeugwechsel bisher"],
   counterHint: ["As the machine shows it; may stay empty.", "Wie die Maschine es zeigt; darf leer bleiben."],
   temperature: ["Temperature", "Temperatur"],
+  showBudgetShort: ["How sure?", "Wie sicher?"],
   showBudget: ["Where the uncertainty comes from", "Woher die Unsicherheit kommt"],
   workOrder: ["Work order", "Auftrag"],
   wholeNumber: ["A whole number, please.", "Bitte eine ganze Zahl."],
@@ -72,6 +72,10 @@ export const measureTexts = inBoth({
   // Steps and cautions
   nextSpindle: ["Which spindle? Scan its label or choose it.", "Welche Spindel? Etikett scannen oder wählen."],
   nextGauge: ["Connect a gauge, or type a value in.", "Messgerät verbinden oder einen Wert eintippen."],
+  nextWhichGauge: [
+    "Which gauge is it? Choose it: its proof belongs to the figure.",
+    "Welches Messgerät ist es? Wählen: Seine Prüfung gehört zum Wert.",
+  ],
   nextZero: [
     "Zero the gauge in the hand, unloaded, as it will be held.",
     "Das Messgerät in der Hand nullen, unbelastet, in seiner späteren Lage.",
@@ -117,6 +121,14 @@ export const measureTexts = inBoth({
   corrected: [
     (mean: string, factor: string) => `${mean} × ${factor}, gauge and adapter corrected`,
     (mean: string, factor: string) => `${mean} × ${factor}, Messgerät und Adapter korrigiert`,
+  ],
+  correctedAdapter: [
+    (mean: string, factor: string) => `${mean} × ${factor}, adapter corrected, gauge not chosen`,
+    (mean: string, factor: string) => `${mean} × ${factor}, Adapter korrigiert, Messgerät offen`,
+  ],
+  correctedGauge: [
+    (mean: string, factor: string) => `${mean} × ${factor}, gauge corrected`,
+    (mean: string, factor: string) => `${mean} × ${factor}, Messgerät korrigiert`,
   ],
   noise: [(figure: string) => `noise ${figure}`, (figure: string) => `Rauschen ${figure}`],
   peakOnly: ["held peak", "gehaltene Spitze"],
@@ -233,5 +245,5 @@ export const measureTexts = inBoth({
     (label: string) => `Nothing here is called “${label}”. Check the label, or add it.`,
     (label: string) => `Hier heißt nichts „${label}“. Etikett prüfen oder anlegen.`,
   ],
-  wall: ["Whole screen", "Ganzer Bildschirm"],
+  wall: ["Whole screen", "Vollbild"],
 });

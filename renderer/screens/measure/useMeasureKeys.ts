@@ -1,5 +1,6 @@
 import { useCore } from "../../state/CoreContext.ts";
 import { useKeys } from "../../ui/keys/useKeys.ts";
+import type { Place } from "./round/useGoTo.ts";
 import { useSimulated } from "./simulated/useSimulated.ts";
 import { type TagPart, tagKeys } from "./tag/TagBar.tsx";
 import type { MeasureActs } from "./useMeasureActs.ts";
@@ -11,9 +12,10 @@ export function useMeasureKeys(
   open: (part: TagPart) => void,
   simulated: boolean,
   wall: () => void,
+  goTo: (place: Place) => Promise<boolean>,
 ): void {
   const core = useCore();
-  const onScan = useScan();
+  const onScan = useScan(goTo);
   const tagged = Object.entries(tagKeys).map(([part, key]) => [key, () => open(part as TagPart)]); // its own keys
   const command = useSimulated();
   const clampOrRelease = () => {

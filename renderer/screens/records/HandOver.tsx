@@ -1,15 +1,18 @@
 import { useState } from "react";
 import type { ArchiveMade, ArchiveTaken, ValidationMade } from "../../../app/contract/reportViews.ts";
-import { useCore } from "../../state/CoreContext.ts";
+import { useCore, useProgram } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
 import { Problem } from "../../ui/feedback/Problem.tsx";
 import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { ImportList } from "../importList/ImportList.tsx";
+import { importTexts } from "../importList/texts.ts";
 import { saveFile } from "../rounds/saveFile.ts";
 import { handOverTexts } from "./handOverTexts.ts";
 import { JobLine } from "./JobLine.tsx";
+import { PersonSection } from "./PersonSection.tsx";
 import { useJob } from "./useJob.ts";
 import { useSavedOnce } from "./useSavedOnce.ts";
 import { usualPaper } from "./usualPaper.ts";
@@ -23,6 +26,7 @@ export function HandOver() {
     <div className="halves">
       <ExportSection />
       <ImportSection />
+      <PersonSection />
       <SummarySection paper={paper} onPaper={setPaper} />
       <ValidateSection paper={paper} />
     </div>
@@ -32,6 +36,7 @@ export function HandOver() {
 function ExportSection() {
   const core = useCore();
   const speech = useSpeech();
+  const damaged = useProgram((state) => state.program?.damaged === true);
   const words = useWords(handOverTexts);
   const { job, start, stop } = useJob("export");
   const [folder, setFolder] = useState("");
@@ -46,6 +51,7 @@ function ExportSection() {
     <section className="sheet" aria-labelledby="export-title">
       <h2 id="export-title">{words.export}</h2>
       <p>{words.exportWhy}</p>
+      {damaged && <Problem>{words.exportDamaged}</Problem>}
       <TextField
         label={words.exportFolder}
         hint={words.folderHint}
@@ -62,7 +68,12 @@ function ExportSection() {
         </Button>
       </div>
       <JobLine job={job} running={words.exporting} onStop={stop}>
-        {made?.file !== undefined && words.exported(speech.number(made.entries), made.file)}
+        {made?.file !== undefined && (
+          <>
+            <p>{words.exported(speech.number(made.entries), made.file)}</p>
+            {made.leftOut > 0 && <Problem>{words.leftOut(speech.number(made.leftOut))}</Problem>}
+          </>
+        )}
       </JobLine>
     </section>
   );
@@ -72,7 +83,9 @@ function ImportSection() {
   const core = useCore();
   const speech = useSpeech();
   const words = useWords(handOverTexts);
+  const { "act.checks": oldAct } = useWords(importTexts);
   const { job, start, stop } = useJob("import");
+  const [isOld, setOld] = useState(false);
   const [file, setFile] = useState("");
   const [tried, setTried] = useState(false);
   const taken = job?.result as ArchiveTaken | null | undefined; // what the job finishes with
@@ -95,7 +108,9 @@ function ImportSection() {
         <Button busy={job?.state === "running"} onClick={go}>
           {words.importAct}
         </Button>
+        <Button onClick={() => setOld(true)}>{oldAct}</Button>
       </div>
+      {isOld && <ImportList what="checks" onClose={() => setOld(false)} />}
       <JobLine job={job} running={words.importing} onStop={stop}>
         {taken?.file !== undefined && words.imported(speech.number(taken.added), speech.number(taken.entries))}
       </JobLine>
@@ -106,10 +121,11 @@ function ImportSection() {
 function SummarySection({ paper, onPaper }: { readonly paper: Paper; readonly onPaper: (paper: Paper) => void }) {
   const core = useCore();
   const words = useWords(handOverTexts);
+  const { language } = useSpeech();
   const { job, start, stop } = useJob("report");
   const [since, setSince] = useState("");
   useSavedOnce(job);
-  const order = { what: "works", paper, ...(since === "" ? {} : { since }) } as const;
+  const order = { what: "works", paper, language, ...(since === "" ? {} : { since }) } as const;
   return (
     <section className="sheet" aria-labelledby="summary-title">
       <h2 id="summary-title">{words.summary}</h2>
@@ -148,7 +164,10 @@ function ValidateSection({ paper }: { readonly paper: Paper }) {
       <h2 id="validate-title">{words.validate}</h2>
       <p>{words.validateWhy}</p>
       <div className="row">
-        <Button busy={job?.state === "running"} onClick={() => start(core.client.call("program.validate", { paper }))}>
+        <Button
+          busy={job?.state === "running"}
+          onClick={() => start(core.client.call("program.validate", { paper, language: speech.language }))}
+        >
           {words.validateAct}
         </Button>
         {found != null && <Button onClick={() => saveFile(found.report)}>{words.reportAct}</Button>}

@@ -7,6 +7,7 @@ import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { HandOver } from "./HandOver.tsx";
 import { JobLine } from "./JobLine.tsx";
 import { RejudgeSection } from "./RejudgeSection.tsx";
+import { RestoreSection } from "./RestoreSection.tsx";
 import { recordsTexts } from "./texts.ts";
 import { useJob } from "./useJob.ts";
 import "../setup/setup.css";
@@ -21,7 +22,9 @@ export function Records() {
   const dataFile = useProgram((state) => state.program?.dataFile);
   const verify = useJob("verify");
   const backup = useJob("backup");
-  const [folder, setFolder] = useState(() => localStorage.getItem(FOLDER_KEY) ?? "");
+  const daily = useProgram((state) => state.backup?.folder);
+  const [typed, setFolder] = useState(() => localStorage.getItem(FOLDER_KEY) ?? undefined);
+  const folder = typed ?? daily ?? "";
   const [tried, setTried] = useState(false);
 
   // What the two jobs finish with; anything else is shown as plainly done.
@@ -89,6 +92,7 @@ export function Records() {
           </dl>
         </section>
       </div>
+      <RestoreSection />
       <HandOver />
       <RejudgeSection />
     </div>

@@ -1,9 +1,9 @@
 import type { Rejudged } from "../../../app/contract/recordViews.ts";
+import { verdictTexts } from "../../../app/words/verdictTexts.ts";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
 import { hrefOf } from "../../state/routeStore.ts";
 import { useList } from "../../state/useList.ts";
 import { Button } from "../../ui/Button.tsx";
-import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { JobLine } from "./JobLine.tsx";

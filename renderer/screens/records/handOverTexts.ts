@@ -9,6 +9,14 @@ export const handOverTexts = inBoth({
     "One archive with every entry as JSON Lines and as CSV, for other programs and for decades. Names and PINs stay here.",
     "Ein Archiv mit jedem Eintrag als JSON Lines und als CSV, für andere Programme und für Jahrzehnte. Namen und PINs bleiben hier.",
   ],
+  exportDamaged: [
+    "The records are damaged. What can be read is written all the same; damaged.txt in the archive names what cannot.",
+    "Die Einträge sind beschädigt. Was sich lesen lässt, wird trotzdem geschrieben; damaged.txt im Archiv nennt, was fehlt.",
+  ],
+  leftOut: [
+    (n: string) => `${n} places are damaged or gone; damaged.txt in the archive names them.`,
+    (n: string) => `${n} Stellen sind beschädigt oder fehlen; damaged.txt im Archiv nennt sie.`,
+  ],
   exportFolder: ["Folder for the archive", "Ordner für das Archiv"],
   withReadings: ["with the readings of every clamping", "mit den Messwerten jedes Spannvorgangs"],
   exportAct: ["Export everything", "Alles ausgeben"],
@@ -33,8 +41,8 @@ export const handOverTexts = inBoth({
   ],
   summary: ["A summary of the works", "Übersicht über das Werk"],
   summaryWhy: [
-    "Every spindle in the order in which to look after it, and what changed since a day, as a PDF in English.",
-    "Jede Spindel in der Reihenfolge, in der sie dran ist, und was sich seit einem Tag geändert hat, als PDF auf Englisch.",
+    "Every spindle in the order in which to look after it, and what changed since a day, as a PDF.",
+    "Jede Spindel in der Reihenfolge, in der sie dran ist, und was sich seit einem Tag geändert hat, als PDF.",
   ],
   since: ["Changes since", "Änderungen seit"],
   sinceHint: ["Empty: the last 30 days.", "Leer: die letzten 30 Tage."],

@@ -1,8 +1,10 @@
 import type { SpindleRow } from "../../../app/contract/recordViews.ts";
 import type { DueView } from "../../../app/contract/roundViews.ts";
+import { hrefOf } from "../../state/routeStore.ts";
 import { Button } from "../../ui/Button.tsx";
 import { VerdictWord } from "../../ui/verdict/VerdictWord.tsx";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { weekdayName } from "../setup/calendar/weekdayName.ts";
 import { roundsTexts } from "./texts.ts";
 
 const SPANS = [0, 14, 31] as const;
@@ -40,6 +42,11 @@ export function DueTable({
           </Button>
         ))}
       </div>
+      <p className="small soft">
+        {words.openOn(speech.list(due.calendar.weekdays.map((day) => weekdayName(day, speech.locale))))}{" "}
+        {due.calendar.closed.length > 0 && words.closures(due.calendar.closed.length)}{" "}
+        <a href={hrefOf({ place: "setup" })}>{words.toCalendar}</a>
+      </p>
       <div className="sideways">
         <table>
           <thead>

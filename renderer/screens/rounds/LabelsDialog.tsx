@@ -5,7 +5,7 @@ import { Dialog } from "../../ui/Dialog.tsx";
 import { Choices } from "../../ui/field/Choices.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
-import { useWords } from "../../words/SpeechContext.tsx";
+import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { useReport } from "../shell/useReport.ts";
 import { saveFile } from "./saveFile.ts";
 import { roundsTexts } from "./texts.ts";
@@ -19,13 +19,14 @@ export function LabelsDialog({ onClose }: { readonly onClose: () => void }) {
   const report = useReport();
   const words = useWords(roundsTexts);
   const common = useWords(commonTexts);
+  const { language } = useSpeech();
   const [what, setWhat] = useState<(typeof kinds)[number]>("spindles");
   const [size, setSize] = useState<(typeof sizes)[number]>("medium");
   const [skip, setSkip] = useState("0");
   const wrong = !/^\d{1,2}$/.test(skip.trim());
   const make = async () => {
     if (wrong) return;
-    const file = await report(core.client.call("labels.print", { what, size, skip: Number(skip) }));
+    const file = await report(core.client.call("labels.print", { what, size, skip: Number(skip), language }));
     if (file === undefined) return;
     saveFile(file);
     onClose();

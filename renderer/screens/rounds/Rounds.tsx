@@ -23,7 +23,7 @@ export function Rounds() {
   const speech = useSpeech();
   const words = useWords(roundsTexts);
   const common = useWords(commonTexts);
-  const { due, rounds } = useRounds();
+  const { due, rounds, reload } = useRounds();
   const spindles = useList("spindles").rows;
   const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set());
   const [asked, setAsked] = useState<"round" | "labels">();
@@ -43,7 +43,9 @@ export function Rounds() {
         </div>
         <div className="row">
           <Button onClick={calendar}>{words.calendar}</Button>
-          <Button onClick={() => setAsked("labels")}>{words.labels}</Button>
+          <Button icon="print" onClick={() => setAsked("labels")}>
+            {words.labels}
+          </Button>
         </div>
       </header>
       <Caution title={words.careTitle}>{words.care}</Caution>
@@ -63,7 +65,7 @@ export function Rounds() {
         <h2 id="rounds-title">{words.open}</h2>
         {rounds?.length === 0 && <p className="soft">{words.none}</p>}
         {rounds?.slice(0, 30).map((round, i) => (
-          <RoundCard key={round.roundId} round={round} open={i === 0 && round.state === "open"} />
+          <RoundCard key={round.roundId} round={round} open={i === 0 && round.state === "open"} onStale={reload} />
         ))}
       </section>
       {asked === "round" && (

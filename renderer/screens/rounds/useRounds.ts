@@ -20,7 +20,11 @@ export function useRounds(): {
   useEffect(() => {
     reload();
     const undo = [
-      core.client.on("round.changed", reload),
+      core.client.on("round.changed", (now) => {
+        // At once, so that the next act is on the round as it stands and not on the one before.
+        setRounds((list) => list?.map((round) => (round.roundId === now.roundId ? now : round)));
+        reload();
+      }),
       core.client.on("docking.filed", reload),
       core.client.on("check.filed", reload),
       core.client.on("register.changed", reload),

@@ -2,6 +2,7 @@ import { useCore, useProgram } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
 import { useWords } from "../../words/SpeechContext.tsx";
 import { useReport } from "../shell/useReport.ts";
+import { PlaceList } from "./PlaceList.tsx";
 import { setupTexts } from "./texts.ts";
 
 /** Where everything is kept, and the way to the demo. */
@@ -17,9 +18,8 @@ export function DataSection() {
   return (
     <section className="sheet" aria-labelledby="data-title">
       <h2 id="data-title">{words.data}</h2>
+      <PlaceList />
       <dl>
-        <dt>{words.dataFile}</dt>
-        <dd className="path">{program.dataFile}</dd>
         <dt>{words.version}</dt>
         <dd>{`Holdfast ${program.version}`}</dd>
       </dl>

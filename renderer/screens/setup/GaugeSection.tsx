@@ -1,8 +1,8 @@
 import { useStore } from "zustand";
 import type { RejectReason } from "../../../app/gauge/ReadingSink.ts";
+import { rejectTexts } from "../../../app/words/recordTexts.ts";
 import { useCore } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
-import { rejectTexts } from "../../words/records/recordTexts.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { ConnectPanel } from "../link/ConnectPanel.tsx";

@@ -1,6 +1,6 @@
 import type { LineView } from "../../../app/contract/linkViews.ts";
 import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
-import { rejectTexts } from "../../words/records/recordTexts.ts";
+import { rejectTexts } from "../../../app/words/recordTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { setupTexts } from "./texts.ts";
 import { visibleLine } from "./visibleLine.ts";

@@ -1,29 +1,29 @@
 import { useState } from "react";
 import type { OperatorView } from "../../../app/contract/recordViews.ts";
-import { useCore } from "../../state/CoreContext.ts";
+import { roleTexts } from "../../../app/words/recordTexts.ts";
 import { useList } from "../../state/useList.ts";
+import { useRolesCount } from "../../state/useRolesCount.ts";
 import { Button } from "../../ui/Button.tsx";
-import { Dialog } from "../../ui/Dialog.tsx";
-import { SelectField } from "../../ui/field/SelectField.tsx";
-import { TextField } from "../../ui/field/TextField.tsx";
-import { Tick } from "../../ui/field/Tick.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
-import { roleTexts } from "../../words/records/recordTexts.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
-import { useReport } from "../shell/useReport.ts";
+import { HideName } from "../people/HideName.tsx";
+import { OperatorForm } from "../people/OperatorForm.tsx";
+import { peopleTexts } from "../people/peopleTexts.ts";
+import { SetPin } from "../people/SetPin.tsx";
 import { setupTexts } from "./texts.ts";
 
-const roles = ["technician", "planner", "lab", "keeper"] as const;
-type Role = (typeof roles)[number];
-const isRole = (role: string): role is Role => (roles as readonly string[]).includes(role);
+type Open =
+  | { readonly what: "form"; readonly of: OperatorView | undefined }
+  | { readonly what: "pin" | "hide"; readonly of: OperatorView };
 
-/** Who measures here. */
+/** Who works here, who may do what, and what is known of them. */
 export function OperatorsSection() {
   const words = useWords(setupTexts);
-  const common = useWords(commonTexts);
-  const roleWords = useWords(roleTexts);
+  const about = useWords(peopleTexts);
   const operators = useList("operators").rows ?? [];
-  const [open, setOpen] = useState<OperatorView | "new">();
+  const rolesCount = useRolesCount();
+  const [open, setOpen] = useState<Open>();
+  const close = () => setOpen(undefined);
   return (
     <section className="sheet" aria-labelledby="operators-title">
       <h2 id="operators-title">{words.operators}</h2>
@@ -31,92 +31,67 @@ export function OperatorsSection() {
       {operators.length > 0 && (
         <ul className="plain-list">
           {operators.map((operator) => (
-            <li key={operator.operatorId} className="row">
-              <b>{operator.name}</b>
-              <small>
-                {isRole(operator.role) ? roleWords[operator.role] : operator.role}
-                {operator.state === "retired" && ` · ${common.retired}`}
-              </small>
-              <Button kind="quiet" aria-label={`${common.edit}: ${operator.name}`} onClick={() => setOpen(operator)}>
-                {common.edit}
-              </Button>
-            </li>
+            <OneOperator key={operator.operatorId} operator={operator} pins={rolesCount} onOpen={setOpen} />
           ))}
         </ul>
       )}
       <div className="row">
-        <Button onClick={() => setOpen("new")}>{words.addOperator}</Button>
+        <Button icon="add" onClick={() => setOpen({ what: "form", of: undefined })}>
+          {words.addOperator}
+        </Button>
       </div>
-      {open !== undefined && (
-        <OperatorForm operator={open === "new" ? undefined : open} onClose={() => setOpen(undefined)} />
+      <p className="small">{rolesCount ? about.rolesOn : about.rolesOff}</p>
+      <p className="small soft">{about.honest}</p>
+      {open?.what === "form" && (
+        <OperatorForm
+          operator={open.of}
+          firstKeeper={!rolesCount}
+          onHide={() => setOpen(open.of && { what: "hide", of: open.of })}
+          onClose={close}
+        />
       )}
+      {open?.what === "pin" && <SetPin person={open.of} onClose={close} />}
+      {open?.what === "hide" && <HideName person={open.of} onClose={close} />}
     </section>
   );
 }
 
-function OperatorForm({
+function OneOperator({
   operator,
-  onClose,
+  pins,
+  onOpen,
 }: {
-  readonly operator: OperatorView | undefined;
-  readonly onClose: () => void;
+  readonly operator: OperatorView;
+  readonly pins: boolean;
+  readonly onOpen: (open: Open) => void;
 }) {
-  const core = useCore();
-  const report = useReport();
-  const words = useWords(setupTexts);
+  const about = useWords(peopleTexts);
   const common = useWords(commonTexts);
   const roleWords = useWords(roleTexts);
-  const [name, setName] = useState(operator?.name ?? "");
-  const [role, setRole] = useState<Role>(
-    operator !== undefined && isRole(operator.role) ? operator.role : "technician",
-  );
-  const [retired, setRetired] = useState(operator?.state === "retired");
-  const [tried, setTried] = useState(false);
-  const save = async () => {
-    setTried(true);
-    if (name.trim() === "") return;
-    const saved = await report(
-      core.client.call("operators.save", {
-        name: name.trim(),
-        role,
-        state: retired ? "retired" : "inUse",
-        ...(operator === undefined ? {} : { operatorId: operator.operatorId }),
-      }),
-    );
-    if (saved !== undefined) onClose();
-  };
+  const { name, fullName, role, state, hasPin } = operator;
+  const pin = hasPin ? about.pinChange : about.pinSet;
+  const facts = [
+    roleWords[role],
+    hasPin ? about.hasPin : undefined,
+    fullName === undefined ? about.noName : undefined,
+    state === "retired" ? common.retired : undefined,
+  ];
   return (
-    <Dialog
-      title={operator === undefined ? words.addOperator : words.editOperator}
-      onClose={onClose}
-      onSubmit={save}
-      acts={
-        <>
-          <Button kind="main" type="submit">
-            {common.save}
-          </Button>
-          <Button onClick={onClose}>{common.cancel}</Button>
-        </>
-      }
-    >
-      <TextField
-        label={words.operatorName}
-        value={name}
-        onText={setName}
-        maxLength={120}
-        error={tried && name.trim() === "" ? common.nameNeeded : undefined}
-      />
-      <SelectField
-        label={words.role}
-        value={role}
-        options={roles.map((value) => ({ value, label: roleWords[value] }))}
-        onChoose={setRole}
-      />
-      {operator !== undefined && (
-        <Tick checked={retired} onTick={setRetired}>
-          {words.retire}
-        </Tick>
+    <li className="row">
+      <b>{name}</b>
+      <small>{facts.filter((fact) => fact !== undefined).join(" · ")}</small>
+      <Button
+        kind="quiet"
+        aria-label={`${common.edit}: ${name}`}
+        onClick={() => onOpen({ what: "form", of: operator })}
+      >
+        {common.edit}
+      </Button>
+      {pins && fullName !== undefined && state === "inUse" && (
+        <Button kind="quiet" aria-label={`${pin}: ${name}`} onClick={() => onOpen({ what: "pin", of: operator })}>
+          {pin}
+        </Button>
       )}
-    </Dialog>
+    </li>
   );
 }

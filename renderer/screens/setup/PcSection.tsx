@@ -5,6 +5,7 @@ import { Choices } from "../../ui/field/Choices.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
 import { singleKeys } from "../../ui/keys/singleKeys.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
+import { peopleTexts } from "../people/peopleTexts.ts";
 import { useReport } from "../shell/useReport.ts";
 import { setupTexts } from "./texts.ts";
 
@@ -13,6 +14,7 @@ export function PcSection() {
   const core = useCore();
   const report = useReport();
   const words = useWords(setupTexts);
+  const about = useWords(peopleTexts);
   const settings = useProgram((state) => state.settings);
   const [keys, setKeys] = useState(singleKeys.on);
   const save = async (change: Partial<PcSettings>) => {
@@ -44,6 +46,9 @@ export function PcSection() {
       />
       <Tick checked={settings.sound} onTick={(sound) => save({ sound })}>
         {words.sound}
+      </Tick>
+      <Tick checked={settings.initials} onTick={(initials) => save({ initials })}>
+        {about.byInitials}
       </Tick>
       <Tick
         checked={keys}

@@ -1,12 +1,13 @@
 import { type FormEvent, Fragment, useState } from "react";
 import { type AssumptionName, defaultAssumptions } from "../../../app/correction/assumptions.ts";
 import type { Works } from "../../../app/ledger/register.ts";
+import { ruleSentences, ruleTexts } from "../../../app/words/recordTexts.ts";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
+import { NoteField } from "../../ui/field/NoteField.tsx";
 import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
-import { ruleSentences, ruleTexts } from "../../words/records/recordTexts.ts";
 import type { Speech } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { shownUnits } from "../../words/units.ts";
@@ -144,6 +145,12 @@ function WorksForm({ works }: { readonly works: Works }) {
             ))}
           </div>
         </fieldset>
+        <NoteField
+          label={words.accreditation}
+          hint={words.accreditationHint}
+          value={draft.accreditation}
+          onText={(accreditation) => set({ accreditation })}
+        />
         <div className="row">
           <Button kind="main" type="submit">
             {common.save}

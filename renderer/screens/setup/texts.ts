@@ -92,6 +92,11 @@ export const setupTexts = inBoth({
   driftPerYear: ["Greatest change of a gauge in a year, %", "Größte Änderung eines Messgeräts im Jahr, %"],
   perKelvin: ["Greatest change of a gauge per kelvin, %", "Größte Änderung eines Messgeräts je Kelvin, %"],
   misalignment: ["Greatest error from a crooked seat, %", "Größter Fehler durch schiefen Sitz, %"],
+  accreditation: ["Accreditation text of this laboratory", "Akkreditierungstext dieses Labors"],
+  accreditationHint: [
+    "Only where the laboratory is accredited: it then stands on reports of new proofs. Empty: they say in plain sight that they are no accredited certificate.",
+    "Nur wo das Labor akkreditiert ist: Er steht dann auf Berichten neuer Prüfungen von Messgeräten. Leer: Sie sagen deutlich, dass sie kein akkreditiertes Zertifikat sind.",
+  ],
   dropOrder: ["To act comes after to watch.", "Handeln kommt nach Beobachten."],
   range: [
     (low: string, high: string) => `From ${low} to ${high}.`,
@@ -117,7 +122,7 @@ export const setupTexts = inBoth({
   ],
 
   thisPc: ["This PC", "Dieser PC"],
-  theme: ["Paper", "Papier"],
+  theme: ["Light or dark", "Hell oder dunkel"],
   system: ["as the machine", "wie der Rechner"],
   light: ["light", "hell"],
   dark: ["dark", "dunkel"],
@@ -136,6 +141,47 @@ export const setupTexts = inBoth({
   data: ["Where the data lies", "Wo die Daten liegen"],
   dataFile: ["data file", "Datei"],
   version: ["program", "Programm"],
+  "place.spool": ["what the gauges sent", "was die Messgeräte sandten"],
+  "place.spoolWhy": [
+    "kept seven days and up to 1 GB, to find readings again after a failure",
+    "sieben Tage und bis zu 1 GB aufgehoben, um Messwerte nach einem Ausfall wiederzufinden",
+  ],
+  "place.dataFile": ["the records", "die Einträge"],
+  "place.dataFileWhy": [
+    "everything filed, with names and PIN hashes; never thinned out",
+    "alles Abgelegte, mit Namen und PIN-Hashes; wird nie ausgedünnt",
+  ],
+  "place.log": ["log", "Protokoll"],
+  "place.logWhy": [
+    "what the program did, without names; the last two megabytes",
+    "was das Programm tat, ohne Namen; die letzten zwei Megabyte",
+  ],
+  "place.key": ["signing key", "Schlüssel"],
+  "place.keyWhy": [
+    "signs where the records end; lost, a new one is made and old signatures still hold",
+    "unterschreibt, wo die Einträge enden; geht er verloren, entsteht ein neuer, und alte Unterschriften gelten weiter",
+  ],
+  "place.settings": ["settings of this PC", "Einstellungen dieses PCs"],
+  "place.settingsWhy": ["language, paper, folder of the copies", "Sprache, Papier, Ordner der Kopien"],
+  "place.backups": ["copies", "Kopien"],
+  "place.backupsWhy": [
+    "whole copies of the records, names included, until their time is over",
+    "ganze Kopien der Einträge samt Namen, bis ihre Zeit um ist",
+  ],
+  "place.before": ["records from before a restore", "Einträge von vor einer Wiederherstellung"],
+  "place.beforeWhy": ["kept until you delete them by hand", "aufgehoben, bis sie von Hand gelöscht werden"],
+  placeNone: ["not there yet", "noch nicht da"],
+
+  support: ["Help from outside", "Hilfe von außen"],
+  supportWhy: [
+    "Collects the log and facts about this installation into one archive. No records, no names; nothing leaves this PC by itself. Look into each text before you give it away.",
+    "Sammelt das Protokoll und Angaben zu dieser Installation in ein Archiv. Keine Einträge, keine Namen; von selbst verlässt nichts diesen PC. Vor dem Weitergeben in jeden Text hineinsehen.",
+  ],
+  supportAct: ["Collect for support", "Für Hilfe sammeln"],
+  supportRunning: ["Being collected …", "Wird gesammelt …"],
+  supportFound: ["In the archive, word for word:", "Im Archiv, Wort für Wort:"],
+  supportSave: ["Save the archive", "Archiv speichern"],
+
   openDemo: ["Open the demo works", "Demo öffnen"],
   openDemoWhy: [
     "An invented works beside your own data; the two never mix.",

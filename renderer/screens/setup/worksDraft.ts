@@ -19,6 +19,8 @@ export type WorksDraft = {
   readonly driftPerYear: string;
   readonly perKelvin: string;
   readonly misalignment: string;
+  /** The laboratory's own text; empty: reports of proofs say that they are no accredited certificate. */
+  readonly accreditation: string;
 };
 
 export const assumptionNames = ["unprovedShare", "driftPerYear", "perKelvin", "misalignment"] as const;
@@ -38,6 +40,7 @@ export function worksDraftOf(works: Works): WorksDraft {
     caution: text(works.cautionDrop * 100),
     act: text(works.actDrop * 100),
     ...assumptionTexts(works),
+    accreditation: works.accreditation ?? "",
   };
 }
 
@@ -123,6 +126,7 @@ export function worksOf(draft: WorksDraft, before: Works): Works {
     cautionDrop: (figure("caution") ?? 10) / 100,
     actDrop: (figure("act") ?? 20) / 100,
     ...assumptionsOf(figure),
+    ...(draft.accreditation.trim() === "" ? {} : { accreditation: draft.accreditation.trim().slice(0, 2_000) }),
   };
 }
 

@@ -1,7 +1,7 @@
-import { useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import { useStore } from "zustand";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
-import type { Route } from "../../state/routeStore.ts";
+import { hrefOf, type Route } from "../../state/routeStore.ts";
 import { useList } from "../../state/useList.ts";
 import { Button } from "../../ui/Button.tsx";
 import { EmptyState } from "../../ui/feedback/EmptyState.tsx";
@@ -20,23 +20,31 @@ import { Spindles } from "../spindles/Spindles.tsx";
 import { Welcome } from "../welcome/Welcome.tsx";
 import { shellTexts } from "./texts.ts";
 
+/** These are read when they are wanted: nobody measures slower for them. */
+const Help = lazy(async () => ({ default: (await import("../help/Help.tsx")).Help }));
+const ProofPlaces = lazy(async () => ({ default: (await import("../proof/ProofPlaces.tsx")).ProofPlaces }));
+
 /** The screen of a place, with its own boundary: a fault in one leaves the others standing. */
 export function Screen({ route }: { readonly route: Route }) {
   const words = useWords(shellTexts);
   const common = useWords(commonTexts);
   return (
     <ScreenBoundary
-      key={route.place === "spindle" ? `${route.spindleId} ${route.checkId ?? ""}` : route.place}
+      key={ofOneThing(route) ? hrefOf(route) : route.place}
       fallback={(again) => (
         <EmptyState title={words.screenFailed} act={<Button onClick={again}>{common.tryAgain}</Button>}>
           {words.screenFailedWhy}
         </EmptyState>
       )}
     >
-      {screenOf(route)}
+      <Suspense fallback={<p role="status">{common.loading}</p>}>{screenOf(route)}</Suspense>
     </ScreenBoundary>
   );
 }
+
+/** Of these each has its own state: going from one to the next begins anew. */
+const ofOneThing = ({ place }: Route) =>
+  place === "spindle" || place === "gauge" || place === "proof" || place === "factor";
 
 function screenOf(route: Route) {
   switch (route.place) {
@@ -53,11 +61,18 @@ function screenOf(route: Route) {
     case "dock":
       return <Dock roundId={route.roundId} />;
     case "gauges":
-      return <Gauges />;
+      return <Gauges find={route.find} />;
+    case "gauge":
+    case "proving":
+    case "proof":
+    case "factor":
+      return <ProofPlaces route={route} />;
     case "records":
       return <Records />;
     case "setup":
       return <Setup />;
+    case "help":
+      return <Help topic={route.topic} about={route.about} />;
     case "measure":
       return <FirstOrMeasure />;
   }

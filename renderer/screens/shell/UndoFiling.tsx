@@ -48,7 +48,7 @@ function UndoToast({ checkId, left }: { readonly checkId: string; readonly left:
           <VerdictWord verdict={last.verdict} size="medium" />
         </span>
       )}
-      <Button keyHint="U" onClick={run}>
+      <Button icon="undo" keyHint="U" onClick={run}>
         {words.takeBack} <small aria-hidden="true">{left} s</small>
       </Button>
     </div>

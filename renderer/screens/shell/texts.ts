@@ -10,6 +10,7 @@ export const shellTexts = inBoth({
   gauges: ["Gauges", "Messgeräte"],
   records: ["Records", "Einträge"],
   setup: ["Setup", "Einrichten"],
+  help: ["Help", "Hilfe"],
   skip: ["To the content", "Zum Inhalt"],
   demoHere: [
     "Demo works: everything here is invented, and nothing of it reaches your own records.",
@@ -29,6 +30,7 @@ export const shellTexts = inBoth({
     (why: string) => `Nothing can be written just now: ${why}`,
     (why: string) => `Im Augenblick kann nichts geschrieben werden: ${why}`,
   ],
+  saveWhatStands: ["Save what stands, or go back to a copy", "Retten, was steht, oder zurück zu einer Kopie"],
   starting: ["Waiting for the program …", "Warten auf das Programm …"],
   screenFailed: ["This screen has failed", "Diese Ansicht ist ausgefallen"],
   screenFailedWhy: [

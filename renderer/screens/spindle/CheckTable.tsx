@@ -1,13 +1,13 @@
 import { useState } from "react";
 import type { CheckRow, SpindlePage } from "../../../app/contract/recordViews.ts";
 import { type ForceUnit, fromNewtons } from "../../../app/quantity/forceUnits.ts";
+import { uncertaintyDecimals } from "../../../app/words/uncertaintyDecimals.ts";
 import { useCore } from "../../state/CoreContext.ts";
 import { hrefOf } from "../../state/routeStore.ts";
 import { Button } from "../../ui/Button.tsx";
 import { VerdictWord } from "../../ui/verdict/VerdictWord.tsx";
 import { unitText } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
-import { uncertaintyDecimals } from "../../words/uncertaintyDecimals.ts";
 import { useReport } from "../shell/useReport.ts";
 import { spindleTexts } from "./texts.ts";
 import { useToolNames } from "./useToolNames.ts";
@@ -92,6 +92,7 @@ function CheckLine({ row, unit }: { readonly row: CheckRow; readonly unit: Force
       </td>
       <td>
         {[tools.gauge(row.gaugeId), tools.adapter(row.adapterId)].filter((name) => name !== undefined).join(" · ")}
+        {row.source !== "measured" && <small> {words[`source.${row.source}`]}</small>}
       </td>
     </tr>
   );

@@ -1,5 +1,5 @@
 import type { SpindlePage } from "../../../app/contract/recordViews.ts";
-import { hintEvidence, hintTexts, noteWords } from "../../words/records/evidenceWords.ts";
+import { hintEvidence, hintTexts, noteWords } from "../../../app/words/evidenceWords.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { spindleTexts } from "./texts.ts";
 

@@ -1,12 +1,12 @@
-import type { SpindleRow } from "../../../app/contract/recordViews.ts";
+import type { SpindlePage } from "../../../app/contract/recordViews.ts";
 import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
+import { ruleTexts } from "../../../app/words/recordTexts.ts";
 import { useProgram } from "../../state/CoreContext.ts";
-import { ruleTexts } from "../../words/records/recordTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { spindleTexts } from "./texts.ts";
 
 /** The figures the verdict rests on. */
-export function LimitsList({ row, unit }: { readonly row: SpindleRow; readonly unit: ForceUnit }) {
+export function LimitsList({ page: { row, due }, unit }: { readonly page: SpindlePage; readonly unit: ForceUnit }) {
   const speech = useSpeech();
   const words = useWords(spindleTexts);
   const ruleWords = useWords(ruleTexts);
@@ -14,8 +14,7 @@ export function LimitsList({ row, unit }: { readonly row: SpindleRow; readonly u
   const { limits, limitsFrom, rule } = row.spindle;
   const force = (forceN: number | undefined) => (forceN === undefined ? undefined : speech.force(forceN, unit));
   const used = rule?.rule ?? worksRule;
-  const today = new Date().toISOString().slice(0, 10);
-  const due = row.dueOn === undefined || row.dueOn === null ? undefined : speech.plainDate(row.dueOn);
+  const dueOn = due == null ? undefined : speech.plainDate(due.dueOn);
   const lines: readonly (readonly [string, string | undefined])[] = [
     [words.maximum, force(limits.maximumN)],
     [words.nominal, force(limits.nominalN)],
@@ -24,7 +23,7 @@ export function LimitsList({ row, unit }: { readonly row: SpindleRow; readonly u
     [words.from, limitsFrom],
     [words.baseline, force(row.baselineN)],
     [words.rule, used && ruleWords[used]],
-    [words.due, due !== undefined && row.dueOn! < today ? words.overdue(due) : due],
+    [words.due, dueOn !== undefined && due!.overdueDays > 0 ? words.overdue(dueOn) : dueOn],
   ];
   const given = lines.filter(([, value]) => value !== undefined && value !== "");
   return (

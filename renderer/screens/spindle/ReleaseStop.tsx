@@ -1,6 +1,7 @@
 import { useState } from "react";
 import type { SpindlePage } from "../../../app/contract/recordViews.ts";
 import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
+import { verdictTexts } from "../../../app/words/verdictTexts.ts";
 import { useCore } from "../../state/CoreContext.ts";
 import { useList } from "../../state/useList.ts";
 import { Button } from "../../ui/Button.tsx";
@@ -11,7 +12,6 @@ import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
-import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { spindleTexts } from "./texts.ts";
 

@@ -1,8 +1,11 @@
 import type { SpindlePage } from "../../../app/contract/recordViews.ts";
 import type { ScatterTrend } from "../../../app/trend/scatterTrend.ts";
+import { go } from "../../state/routeStore.ts";
 import type { Speech } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
+import { controlTexts } from "./control/controlTexts.ts";
 import { LinePlot } from "./control/LinePlot.tsx";
+import { usePicked } from "./control/usePicked.ts";
 import { effectTexts } from "./effectTexts.ts";
 
 /** The scatter from clamping to clamping has a course of its own, which the force does not show. */
@@ -13,12 +16,18 @@ export function ScatterSection({ page }: { readonly page: SpindlePage }) {
   const known = page.details.flatMap(({ checkId, scatterN }) => {
     const point = points.get(checkId);
     if (typeof scatterN !== "number" || point === undefined || !(point.valueN > 0)) return [];
-    return [{ atMs: point.atMs, share: scatterN / point.valueN }];
+    return [{ checkId, atMs: point.atMs, share: scatterN / point.valueN }];
   });
+  const picked = usePicked(known.length, (at) => {
+    const checkId = known[at]?.checkId;
+    if (checkId !== undefined) go({ place: "spindle", spindleId: page.row.spindle.spindleId, checkId });
+  });
+  const how = useWords(controlTexts).how;
   const shares = known.map(({ share }) => share);
   const [first, last] = [known[0], known.at(-1)];
   const { scatter } = page.trend;
   if (known.length < 2 || first === undefined || last === undefined) return null;
+  const under = picked.at === undefined ? undefined : known[picked.at];
   const percent = (share: number) => speech.percent(share, 2);
   return (
     <section className="sheet">
@@ -34,7 +43,11 @@ export function ScatterSection({ page }: { readonly page: SpindlePage }) {
         width={300}
         height={130}
         fromZero
+        picked={picked}
       />
+      <p className="small picked-line" aria-live="polite">
+        {under === undefined ? how : `${speech.date(under.atMs)} · ${percent(under.share)}`}
+      </p>
     </section>
   );
 }

@@ -1,18 +1,16 @@
 import { useState } from "react";
 import type { Input } from "../../../app/contract/methods.ts";
+import { serviceTexts } from "../../../app/words/recordTexts.ts";
 import { useCore } from "../../state/CoreContext.ts";
-import { Button } from "../../ui/Button.tsx";
-import { Dialog } from "../../ui/Dialog.tsx";
 import { Caution } from "../../ui/feedback/Caution.tsx";
-import { Problem } from "../../ui/feedback/Problem.tsx";
 import { Choices } from "../../ui/field/Choices.tsx";
 import { NoteField } from "../../ui/field/NoteField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
+import { SaveDialog } from "../../ui/SaveDialog.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
 import { parseNumber } from "../../words/parseNumber.ts";
-import { serviceTexts } from "../../words/records/recordTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { localToday } from "./localToday.ts";
 import { spindleTexts } from "./texts.ts";
@@ -77,21 +75,7 @@ export function ServiceForm({
     else setRefused(errorWords(answer.error, speech));
   };
   return (
-    <Dialog
-      wide
-      title={words.serviceTitle}
-      onClose={onClose}
-      onSubmit={save}
-      acts={
-        <>
-          <Button kind="main" type="submit">
-            {common.save}
-          </Button>
-          <Button onClick={onClose}>{common.cancel}</Button>
-        </>
-      }
-    >
-      {refused !== undefined && <Problem>{refused}</Problem>}
+    <SaveDialog wide title={words.serviceTitle} onClose={onClose} onSave={save} refused={refused}>
       <Choices
         label={words.serviceKind}
         value={kind}
@@ -124,6 +108,6 @@ export function ServiceForm({
       <Tick checked={newBaseline} onTick={setAnew}>
         {words.newBaseline}
       </Tick>
-    </Dialog>
+    </SaveDialog>
   );
 }

@@ -72,8 +72,12 @@ export function SpindleScreen({ spindleId }: { readonly spindleId: string }) {
           <Button kind="main" onClick={measure}>
             {words.measureNow}
           </Button>
-          <Button onClick={() => setOpen("service")}>{words.noteService}</Button>
-          <Button onClick={() => setOpen("edit")}>{words.edit}</Button>
+          <Button icon="service" onClick={() => setOpen("service")}>
+            {words.noteService}
+          </Button>
+          <Button icon="edit" onClick={() => setOpen("edit")}>
+            {words.edit}
+          </Button>
           <ReportAct of={{ what: "spindle", spindleId }} />
         </div>
       </header>
@@ -82,7 +86,7 @@ export function SpindleScreen({ spindleId }: { readonly spindleId: string }) {
         <TrendPanel page={page} unit={unit} />
         <aside className="sheet">
           {page.trend.points.length > 0 && <Hints page={page} />}
-          <LimitsList row={row} unit={unit} />
+          <LimitsList page={page} unit={unit} />
         </aside>
       </div>
       <div className="facts">

@@ -1,9 +1,8 @@
 import type { SpindlePage } from "../../../app/contract/recordViews.ts";
 import type { ForceUnit } from "../../../app/quantity/forceUnits.ts";
+import { verdictTexts } from "../../../app/words/verdictTexts.ts";
 import { capital } from "../../words/capital.ts";
-import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
-import { localToday } from "./localToday.ts";
 import { spindleTexts } from "./texts.ts";
 
 /** The one sentence a colleague would say of this spindle, with its figures and how sure they are. */
@@ -12,7 +11,7 @@ export function SpindleSentence({ page, unit }: { readonly page: SpindlePage; re
   const words = useWords(spindleTexts);
   const verdictWords = useWords(verdictTexts);
   const { row, trend } = page;
-  const { last, baselineN, dueOn } = row;
+  const { last, baselineN } = row;
   if (last === undefined || last === null) return <p className="why">{words.neverMeasured}</p>;
   const value = last.valueN === undefined ? "–" : speech.forceWithin(last.valueN, last.expandedN, unit);
   const baseline = baselineN === undefined ? undefined : speech.force(baselineN, unit);
@@ -41,8 +40,11 @@ export function SpindleSentence({ page, unit }: { readonly page: SpindlePage; re
     const when = at ?? low;
     return when === undefined ? words.cannotForecast : words.reaches(limit, words.about(when));
   };
+  // Where a stop stands the notice under this says what holds.
   const due =
-    dueOn !== undefined && dueOn !== null && dueOn >= localToday() ? words.measureBy(speech.plainDate(dueOn)) : "";
+    page.due == null || page.due.why === "stopped"
+      ? ""
+      : (page.due.overdueDays > 0 ? words.overdueSince : words.measureBy)(speech.plainDate(page.due.dueOn));
   return (
     <p className="why">
       <b>{capital(verdictWords[last.verdict], speech)}.</b>{" "}

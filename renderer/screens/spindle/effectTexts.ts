@@ -11,8 +11,8 @@ export const effectTexts = inBoth({
   unchanged: ["unchanged within its scatter", "unverändert innerhalb der Streuung"],
   cannotTell: ["whether it changed cannot be told", "ob sie sich änderte, ist nicht zu sagen"],
   interval: [
-    (low: string, high: string) => ` (change ${low} to ${high}, 95 %)`,
-    (low: string, high: string) => ` (Änderung ${low} bis ${high}, 95 %)`,
+    (low: string, high: string) => ` (change ${low} to ${high}, 95 %)`,
+    (low: string, high: string) => ` (Änderung ${low} bis ${high}, 95 %)`,
   ],
   scatter: [
     (ratio: string) => `; scatter within checks ${ratio} times what it was`,

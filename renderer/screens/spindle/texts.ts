@@ -2,6 +2,9 @@ import { inBoth } from "../../words/inBoth.ts";
 
 /** Everything one spindle's page says. */
 export const spindleTexts = inBoth({
+  "source.docked": ["docked", "ausgelesen"],
+  "source.typed": ["typed in", "eingetippt"],
+  "source.imported": ["imported", "importiert"],
   all: ["All spindles", "Alle Spindeln"],
   unit: [(serial: string) => `unit ${serial}`, (serial: string) => `Einheit ${serial}`],
   measureNow: ["Measure now", "Jetzt messen"],
@@ -44,6 +47,10 @@ export const spindleTexts = inBoth({
   cannotForecast: [
     "When it reaches a limit cannot be told yet.",
     "Wann sie eine Grenze erreicht, ist noch nicht zu sagen.",
+  ],
+  overdueSince: [
+    (date: string) => `A check is overdue since ${date}.`,
+    (date: string) => `Eine Prüfung ist überfällig seit ${date}.`,
   ],
   measureBy: [(date: string) => `Measure again by ${date}.`, (date: string) => `Wieder messen bis ${date}.`],
   neverMeasured: [

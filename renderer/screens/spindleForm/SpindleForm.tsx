@@ -2,19 +2,17 @@ import { useState } from "react";
 import type { SpindleRow } from "../../../app/contract/recordViews.ts";
 import type { Spindle } from "../../../app/ledger/register.ts";
 import { tapers } from "../../../app/verdict/tapers.ts";
+import { ruleSentences, ruleTexts } from "../../../app/words/recordTexts.ts";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
 import { go } from "../../state/routeStore.ts";
 import { useList } from "../../state/useList.ts";
-import { Button } from "../../ui/Button.tsx";
-import { Dialog } from "../../ui/Dialog.tsx";
-import { Problem } from "../../ui/feedback/Problem.tsx";
 import { NoteField } from "../../ui/field/NoteField.tsx";
 import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
+import { SaveDialog } from "../../ui/SaveDialog.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
-import { ruleSentences, ruleTexts } from "../../words/records/recordTexts.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { LimitFields } from "./LimitFields.tsx";
@@ -72,21 +70,13 @@ export function SpindleForm({
   const known = (of: (row: SpindleRow) => string) => [...new Set(rows.map(of).filter((value) => value !== ""))].sort();
 
   return (
-    <Dialog
+    <SaveDialog
       wide
       title={spindle === undefined ? words.newTitle : words.editTitle(spindle.name)}
       onClose={onClose}
-      onSubmit={save}
-      acts={
-        <>
-          <Button kind="main" type="submit">
-            {common.save}
-          </Button>
-          <Button onClick={onClose}>{common.cancel}</Button>
-        </>
-      }
+      onSave={save}
+      refused={refused}
     >
-      {refused !== undefined && <Problem>{refused}</Problem>}
       <div className="fields">
         <TextField
           label={words.name}
@@ -187,6 +177,6 @@ export function SpindleForm({
           {words.retire}
         </Tick>
       )}
-    </Dialog>
+    </SaveDialog>
   );
 }

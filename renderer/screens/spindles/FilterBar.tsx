@@ -1,6 +1,6 @@
 import type { SpindleRow } from "../../../app/contract/recordViews.ts";
+import { verdictTexts } from "../../../app/words/verdictTexts.ts";
 import { Tick } from "../../ui/field/Tick.tsx";
-import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
 import type { Filter } from "./filterRows.ts";
 import { type Order, orders } from "./sortRows.ts";

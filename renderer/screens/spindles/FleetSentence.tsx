@@ -1,7 +1,7 @@
 import type { FleetView, SpindleRow } from "../../../app/contract/recordViews.ts";
+import { likeWords } from "../../../app/words/likeWords.ts";
+import { verdictTexts } from "../../../app/words/verdictTexts.ts";
 import { capital } from "../../words/capital.ts";
-import { likeWords } from "../../words/records/likeWords.ts";
-import { verdictTexts } from "../../words/records/verdictTexts.ts";
 import { whyWords } from "../../words/records/whyWords.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";

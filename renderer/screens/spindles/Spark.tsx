@@ -2,7 +2,7 @@ import type { SpindleRow } from "../../../app/contract/recordViews.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { spindlesTexts } from "./texts.ts";
 
-const WIDTH = 150;
+const WIDTH = 116;
 const HEIGHT = 38;
 /** One scale for all lines, so that they can be compared down the list; what lies beyond stands at the edge. */
 const LOW = 0.72;

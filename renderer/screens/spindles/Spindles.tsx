@@ -5,6 +5,7 @@ import { useList } from "../../state/useList.ts";
 import { Button } from "../../ui/Button.tsx";
 import { EmptyState } from "../../ui/feedback/EmptyState.tsx";
 import { Problem } from "../../ui/feedback/Problem.tsx";
+import { SaveTable } from "../../ui/SaveTable.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
@@ -19,6 +20,7 @@ import { type Filter, filterRows, noFilter } from "./filterRows.ts";
 import { rankRows } from "./rankRows.ts";
 import { SpindleTable } from "./SpindleTable.tsx";
 import { type Order, sortRows } from "./sortRows.ts";
+import { spindleRows } from "./spindleRows.ts";
 import { spindlesTexts } from "./texts.ts";
 import "./spindles.css";
 
@@ -41,11 +43,15 @@ export function Spindles() {
   const moves = fleet?.commonMode ?? [];
   const sentence = ranked.length > 0 && <FleetSentence rows={ranked} fleet={fleet} worksUnit={worksUnit} />;
   const add = (
-    <Button kind={ranked.length === 0 ? "main" : "plain"} onClick={() => setAdding(true)}>
+    <Button icon="add" kind={ranked.length === 0 ? "main" : "plain"} onClick={() => setAdding(true)}>
       {words.add}
     </Button>
   );
-  const load = <Button onClick={() => setImporting(true)}>{importWords["act.spindles"]}</Button>;
+  const load = (
+    <Button icon="takeIn" onClick={() => setImporting(true)}>
+      {importWords["act.spindles"]}
+    </Button>
+  );
   return (
     <div className="stack">
       <header className="place">
@@ -59,6 +65,7 @@ export function Spindles() {
           <div className="row">
             {add}
             {load}
+            <SaveTable name="spindles" of={words.title} table={() => spindleRows(shown, worksUnit, speech)} />
           </div>
         )}
       </header>

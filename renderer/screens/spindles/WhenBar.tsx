@@ -3,7 +3,7 @@ import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { spindlesTexts } from "./texts.ts";
 import { whenWords } from "./whenWords.ts";
 
-const WIDTH = 190;
+const WIDTH = 150;
 const YEARS = 3;
 const YEAR_MS = 365.25 * 86_400_000;
 

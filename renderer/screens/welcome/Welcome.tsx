@@ -7,6 +7,7 @@ import { useWords } from "../../words/SpeechContext.tsx";
 import { ConnectPanel } from "../link/ConnectPanel.tsx";
 import { useReport } from "../shell/useReport.ts";
 import { SpindleForm } from "../spindleForm/SpindleForm.tsx";
+import { TourOffer } from "../tour/TourOffer.tsx";
 import { welcomeTexts } from "./texts.ts";
 import "./welcome.css";
 
@@ -74,6 +75,7 @@ export function Welcome({ onMeasure }: { readonly onMeasure: () => void }) {
           <div className="row">
             <Button onClick={openDemo}>{words.tryAct}</Button>
           </div>
+          <TourOffer />
         </section>
       </div>
       {adding && <SpindleForm onClose={() => setAdding(false)} />}

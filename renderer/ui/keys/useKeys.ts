@@ -6,6 +6,8 @@ export type Keys = {
   /** By the letter, in small; `" "` for the space bar and the footswitch that sends it. */
   readonly keys?: Readonly<Record<string, () => void>>;
   readonly onScan?: (label: string) => void;
+  /** Enter alone, where nothing that has the focus would take it: a footswitch may send it. */
+  readonly onEnter?: () => void;
 };
 
 /**
@@ -36,7 +38,10 @@ export function useKeys(keys: Keys): void {
       if (event.key === "Enter") {
         const label = wedge.enter(now);
         clearTimeout(timer);
-        if (label === undefined) return;
+        if (label === undefined) {
+          if (!isControl(event.target)) latest.current.onEnter?.();
+          return;
+        }
         event.preventDefault(); // a scan must not press what has the focus
         latest.current.onScan?.(label);
         return;

@@ -1,5 +1,5 @@
 import type { Verdict } from "../../../app/verdict/Judgement.ts";
-import { verdictTexts } from "../../words/records/verdictTexts.ts";
+import { verdictTexts } from "../../../app/words/verdictTexts.ts";
 import { useWords } from "../../words/SpeechContext.tsx";
 import { VerdictMark } from "./VerdictMark.tsx";
 

@@ -50,7 +50,22 @@ describe("the zeros of a series", () => {
     expect(zeroed.mode).toBe("first");
     expect(zeroed.cycles.map((c) => c.zeroN)).toEqual([20, 20]);
     expect(zeroed.cycles.map((c) => c.settledN)).toEqual([9_980, 9_980]);
-    expect(zeroed.halfChangeN).toBe(3);
+    expect(zeroed.halfChangeN).toBe(5); // of the rest farthest from the first, not of the last
+  });
+
+  it("count the greatest change between, not only that of the last rest: a zero that went and came back was not steady", () => {
+    const cycles = [cycle(rest(0, 0), rest(60, 500), 100), cycle(rest(60, 550), rest(0, 1100), 600)];
+    const zeroed = applyZeros(cycles);
+    expect(zeroed.mode).toBe("first");
+    expect(zeroed.halfChangeN).toBe(30);
+  });
+
+  it("count the change after the last zero that was believed", () => {
+    const cycles = [cycle(rest(0, 0), rest(8, 500), 100), cycle(rest(10, 4000, { restedS: 35 }), rest(70, 5000), 4100)];
+    const zeroed = applyZeros(cycles);
+    expect(zeroed.mode).toBe("interpolated");
+    expect(zeroed.cycles[1]!.zeroN).toBe(10);
+    expect(zeroed.halfChangeN).toBe(30);
   });
 
   it("are made surer by later rests that agree with the first within their scatter", () => {

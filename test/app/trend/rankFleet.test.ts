@@ -72,6 +72,23 @@ describe("rankFleet", () => {
     expect(places.map((p) => p.rank)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
   });
 
+  it("puts a spindle that is watched now before one that is still to reach its warning", () => {
+    const warned = { minimumN: undefined, warningN: 18_000 };
+    const fading = (spindleId: string, more: Partial<FleetEntry>) => {
+      const values = rippled(12, 60, (i) => 21_000 - 110 * i);
+      return entry(spindleId, values, {
+        trend: courseOf(spindleHistory(values, { spindleId, limits: warned })),
+        minimumN: undefined,
+        ...more,
+      });
+    };
+    const ranked = rankFleet([fading("a", {}), fading("b", { verdict: "watch" })]);
+    expect(ranked.map(({ spindleId, why: { code } }) => [spindleId, code])).toEqual([
+      ["b", "verdictWatch"],
+      ["a", "reachesWarning"],
+    ]);
+  });
+
   it("says why", () => {
     expect(Object.fromEntries(why)).toMatchObject({
       stopped: "stopped",

@@ -47,6 +47,30 @@ describe("serviceEffects", () => {
     ]);
   });
 
+  it("tells the effect of two services done between the same two checks at both", () => {
+    const values = [10, 10, 10, 20, 21, 22, 30, 30];
+    const twice = [service(3), { ...service(3, "springs"), eventId: "second" }, service(6)];
+    const effects = serviceEffects(spindleHistory(values, { events: twice }));
+    expect(effects.map((e) => [e.eventId, e.beforeN, e.afterN])).toEqual([
+      ["event-3", 10, 21],
+      ["second", 10, 21],
+      ["event-6", 21, 30],
+    ]);
+  });
+
+  it("counts a check of the service's day as before it when a later one of that day says so", () => {
+    const events = [{ ...service(2), atMs: FIRST_MS + 90 * DAY_MS }];
+    const history = spindleHistory([10, 12, 12, 20, 20], { events });
+    const points = history.points.map((p, i) =>
+      i === 1 || i === 2
+        ? { ...p, atMs: FIRST_MS + 90 * DAY_MS + i * 3_600_000, reason: i === 2 ? "beforeService" : "planned" }
+        : p,
+    );
+    const [effect] = serviceEffects({ ...history, points });
+    expect(effect!.afterN).toBe(20);
+    expect(effect!.beforeN).toBeCloseTo(34 / 3, 9);
+  });
+
   it("says unchanged, and what became of the scatter inside the checks", () => {
     const check = (i: number) => ({ seriesSN: i < 6 ? 200 : 50 });
     const [effect] = serviceEffects(

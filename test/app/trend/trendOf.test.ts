@@ -60,13 +60,35 @@ describe("trendOf", () => {
   it("runs on tool changes too, leaves out checks without a counter, and gives dates by the mean pace", () => {
     const check = (i: number) => ({ counter: i === 3 ? undefined : 1000 + 5000 * i });
     const trend = trendOf(spindleHistory(falling, { limits, check }), { xAxis: "counter" });
-    expect(trend.axis).toEqual({ kind: "counter", perDay: 5000 / 90 });
+    expect(trend.axis).toEqual({ kind: "counter", perDay: 5000 / 90, restarts: [] });
     expect(trend.points).toHaveLength(11);
     expect(codes(trend)).toContain("withoutCounter");
     const byDate = trendOf(spindleHistory(falling, { limits }));
     const [, byCount] = trend.forecasts;
     expect(Math.abs(byCount!.atMs! - byDate.forecasts[1]!.atMs!)).toBeLessThan(60 * DAY_MS);
     expect(byCount!.at!).toBeGreaterThan(60_000);
+  });
+
+  it("counts on where the counter began anew with an exchanged control", () => {
+    const of = (counter: (i: number) => number) =>
+      trendOf(spindleHistory(falling, { limits, check: (i) => ({ counter: counter(i) }) }), { xAxis: "counter" });
+    const whole = of((i) => 1000 + 5000 * i);
+    const anew = of((i) => (i < 6 ? 1000 + 5000 * i : 5000 * (i - 5)));
+    expect(anew.points.map((p) => p.checkId)).toEqual(whole.points.map((p) => p.checkId));
+    expect(anew.points.map((p) => p.x)).toEqual(whole.points.map((p) => p.x));
+    expect(anew.forecasts).toEqual(whole.forecasts);
+    // The check at the exchange itself is the last one so far.
+    const last = trendOf(
+      spindleHistory(falling.slice(0, 7), { limits, check: (i) => ({ counter: i < 6 ? 1000 + 5000 * i : 400 }) }),
+      { xAxis: "counter" },
+    );
+    expect(last.points.at(-1)).toMatchObject({ checkId: "spindle-1-check-7", x: 26_400 });
+  });
+
+  it("does not take one counter written too low for a new beginning", () => {
+    const check = (i: number) => ({ counter: i === 4 ? 2100 : 1000 + 5000 * i });
+    const trend = trendOf(spindleHistory(falling, { limits, check }), { xAxis: "counter" });
+    expect(trend.points.at(-1)).toMatchObject({ checkId: "spindle-1-check-12", x: 56_000 });
   });
 
   it("carries the uncertainty that checks share into band and forecast", () => {

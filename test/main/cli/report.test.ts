@@ -5,6 +5,7 @@ import { runCli } from "../../../main/cli/main.ts";
 import { aCheck } from "../../support/aCheck.ts";
 import { captureIo } from "../../support/captureIo.ts";
 import { fillStore } from "../../support/fullStore.ts";
+import { provedStore } from "../../support/provedStore.ts";
 import { storeInTemp, tempFolder } from "../../support/storeInTemp.ts";
 
 function filled() {
@@ -12,6 +13,36 @@ function filled() {
   fillStore(store, 6);
   return store;
 }
+
+describe("holdfast report proof", () => {
+  it.each([
+    ["report.pdf", /^%PDF-/],
+    ["report.csv", /^kind,run,/],
+    ["report.json", /^\{\n {2}"format": "holdfast-proof"/],
+  ])("writes %s of a proof", async (name, begins) => {
+    const { store, left } = provedStore();
+    const which = name.endsWith(".json") ? left.proofId : "gauge"; // whose newest it is
+    const out = join(tempFolder(), name);
+    const { io, text } = captureIo();
+    expect(
+      await runCli(["report", "proof", which, "--out", out, "--data", store.path, "--json", "--language", "de"], io),
+    ).toBe(0);
+    expect(JSON.parse(text())).toMatchObject({ file: out, what: "proof", proofId: left.proofId, language: "de" });
+    expect(readFileSync(out).subarray(0, 40).toString("latin1")).toMatch(begins);
+  });
+
+  it.each([
+    ["Oak", "there is no gauge Oak"],
+    ["01900000-0000-7000-8000-0000000aaaaa", "no such proof"],
+  ])("ends with 2 for %s", async (which, said) => {
+    for (const name of ["report.pdf", "report.csv"]) {
+      const { io, errors } = captureIo();
+      const out = join(tempFolder(), name);
+      expect(await runCli(["report", "proof", which, "--out", out, "--data", provedStore().store.path], io)).toBe(2);
+      expect(errors()).toContain(said);
+    }
+  });
+});
 
 describe("holdfast report", () => {
   it.each([[["check", aCheck({ seed: 2 }).checkId]], [["spindle", "larch 2"]], [["works", "--since", "2024-01-01"]]])(

@@ -57,21 +57,24 @@ describe("handing records over from a page", () => {
     const { spindleId } = await smallWorks(core);
     const { row } = await fileTyped(core, spindleId, "17.5 kN");
     for (const order of [
-      { what: "check", checkId: row.checkId, paper: "A4" },
-      { what: "spindle", spindleId, paper: "Letter" },
-      { what: "works", paper: "A4" },
+      { what: "check", checkId: row.checkId, paper: "A4", language: "en" },
+      { what: "spindle", spindleId, paper: "Letter", language: "en" },
+      { what: "works", paper: "A4", language: "en" },
     ] as const) {
       const { fileName, base64 } = (await ended(await core.call("reports.make", order))).result as MadeFile;
       expect(fileName).toMatch(new RegExp(`^${order.what}-\\d{4}-\\d\\d-\\d\\d\\.pdf$`));
       expect(Buffer.from(base64, "base64").subarray(0, 5).toString("latin1")).toBe("%PDF-");
     }
-    const none = await ended(await core.call("reports.make", { what: "check", checkId: spindleId, paper: "A4" }));
+    const none = await ended(
+      await core.call("reports.make", { what: "check", checkId: spindleId, paper: "A4", language: "en" }),
+    );
     expect(none).toMatchObject({ state: "failed", message: expect.stringContaining("no such check") });
   });
 
   it("validates the program and carries its report", async () => {
-    const { cases, failed, programHash, report } = (await ended(await core.call("program.validate", { paper: "A4" })))
-      .result as ValidationMade;
+    const { cases, failed, programHash, report } = (
+      await ended(await core.call("program.validate", { paper: "A4", language: "en" }))
+    ).result as ValidationMade;
     expect(failed).toEqual([]);
     expect(cases.length).toBeGreaterThan(300);
     expect(programHash).toMatch(/^[0-9a-f]{64}$/);

@@ -98,6 +98,44 @@ describe("a round", () => {
   });
 });
 
+describe("two people with one round", () => {
+  const changed = { code: "conflict", key: "roundChanged" };
+  const saved = (over: Partial<Parsed<"rounds.save">> = {}) => {
+    const { roundId, version, name, on } = round;
+    const stops = round.stops.map(({ spindleId }) => ({ spindleId }));
+    return core.call("rounds.save", { roundId, version, name, on, made: "byHand", stops, ...over });
+  };
+
+  it("the second who changes it is told, and what the first did stands", async () => {
+    const first = await saved({ name: "Hall A" });
+    expect(first.version).not.toBe(round.version);
+    expect(await refusal(saved({ name: "Hall B" }))).toMatchObject(changed);
+    const ended = { roundId: round.roundId, version: round.version, state: "cancelled" as const };
+    expect(await refusal(core.call("rounds.end", ended))).toMatchObject(changed);
+    expect(await core.call("rounds.get", { roundId: round.roundId })).toEqual(first);
+    expect((await saved({ name: "Hall B", version: first.version })).name).toBe("Hall B");
+  });
+
+  it("both who cancel it have it cancelled, and a change that changes nothing is in nobody's way", async () => {
+    const { roundId, version } = round;
+    await core.call("rounds.end", { roundId, version, state: "cancelled" });
+    expect(await core.call("rounds.end", { roundId, version, state: "cancelled" })).toMatchObject({
+      state: "cancelled",
+    });
+  });
+
+  it("a docking matched with the round as it was is looked at again before anything is filed", async () => {
+    const text = dump(memoryOf(round.stops));
+    const view = await read(text);
+    await saved({ stops: round.stops.slice(1).map(({ spindleId }) => ({ spindleId })) });
+    expect(await refusal(core.call("docking.accept", asShown(view)))).toMatchObject(changed);
+    expect(await checksOf(0)).toHaveLength(3);
+    const again = await core.call("docking.read", { dockingId: view.dockingId });
+    expect(again.stops).toHaveLength(round.stops.length - 1);
+    expect((await core.call("docking.accept", asShown(again))).again).toBe(false);
+  });
+});
+
 describe("docking a memory", () => {
   it("proposes every reading for its spindle, with the clock's offset, without a question", async () => {
     const view = await read(dump(memoryOf(round.stops)));
@@ -128,6 +166,32 @@ describe("docking a memory", () => {
     expect(await core.call("rounds.get", { roundId: round.roundId })).toMatchObject({ state: "done" });
   });
 
+  it("says of a docked check that it came out of a memory and was not typed, and of one from the sheet that it was", async () => {
+    const view = await read(dump(memoryOf(round.stops)));
+    const { rows } = await core.call("docking.accept", asShown(view));
+    const { check } = await core.call("checks.get", { checkId: rows[0]!.checkId });
+    expect(rows[0]!.source).toBe("docked");
+    expect(check.source).toBe("docked");
+    const codes = check.weakenedBy.map((remark) => remark.code);
+    expect(codes).toContain("dockedValue");
+    expect(codes).toContain("peakOnly"); // each reading is a held maximum
+    expect(codes).not.toContain("typedValue");
+    const other = await core.call("rounds.save", {
+      name: "By hand",
+      on: round.on,
+      gaugeId: works.gaugeId,
+      made: "byHand",
+      stops: [{ spindleId: works.spindleIds[1]! }],
+    });
+    const values = [{ spindleId: works.spindleIds[1]!, texts: ["14.02", "14.05"] }];
+    clock.ms += 60_000;
+    const sheet = await core.call("docking.type", { roundId: other.roundId, values });
+    const typed = await core.call("docking.accept", asShown(sheet));
+    const page = await core.call("checks.get", { checkId: typed.rows[0]!.checkId });
+    expect(page.check.source).toBe("typed");
+    expect(page.check.weakenedBy.map((remark) => remark.code)).toContain("typedValue");
+  });
+
   it("accepted twice answers what was filed and adds nothing", async () => {
     const body = asShown(await read(dump(memoryOf(round.stops))));
     const first = await core.call("docking.accept", body);
@@ -148,6 +212,22 @@ describe("docking a memory", () => {
     expect(view.takes).toHaveLength(3);
   });
 
+  it("without dates, one reading that equals the last one docked is in doubt, and is filed when somebody says that it is new", async () => {
+    const [first] = round.stops;
+    const text = `loc;force;unit\n${first!.location};${(first!.expectedN! / 1000).toFixed(2)};kN\n`;
+    const view = await read(text, { hints: { columns: { 0: "location" } } });
+    await core.call("docking.accept", asShown(view));
+    clock.ms += DAY;
+    const again = await read(text, { hints: { columns: { 0: "location" } } });
+    expect(again).toMatchObject({ takes: [], known: 1, doubtful: true });
+    const { dockingId } = again;
+    const asNew = await core.call("docking.read", { dockingId, allNew: true });
+    expect(asNew).toMatchObject({ known: 0, doubtful: false, takes: [{ figure: view.takes[0]!.figure }] });
+    const { rows } = await core.call("docking.accept", asShown(asNew));
+    expect(rows).toHaveLength(1);
+    expect((await checksOf(works.spindleIds.indexOf(first!.spindleId))).length).toBe(5);
+  });
+
   it("refuses the second of two people who accept the same memory, and files nothing twice", async () => {
     const text = dump(memoryOf(round.stops));
     const [one, two] = [await read(text), await read(text)];
@@ -158,6 +238,46 @@ describe("docking a memory", () => {
     });
     expect(await checksOf(0)).toHaveLength(4);
   });
+
+  it("refuses the second of two people who type and accept the same sheet", async () => {
+    const values = round.stops.map(({ spindleId, expectedN }) => ({
+      spindleId,
+      texts: [(expectedN! / 1000).toFixed(2)],
+    }));
+    const first = await core.call("docking.type", { roundId: round.roundId, values });
+    const second = await core.call("docking.type", { roundId: round.roundId, values });
+    await core.call("docking.accept", asShown(first));
+    clock.ms += 60_000;
+    expect(await refusal(core.call("docking.accept", asShown(second)))).toMatchObject({
+      code: "conflict",
+      key: "dockedMeanwhile",
+    });
+    expect(await checksOf(0)).toHaveLength(4);
+  });
+
+  it("takes a memory of ten thousand readings: the newest are matched, the older ones asked about at once", async () => {
+    const day = memoryOf(round.stops);
+    const old = Array.from({ length: 10_000 - day.length }, (_, i) => ({
+      ...day[i % day.length]!,
+      number: i + 1,
+      clockMs: clock.ms - 30 * DAY + i * 200_000,
+    }));
+    const all = [...old, ...day.map((reading, i) => ({ ...reading, number: old.length + i + 1 }))];
+    const startMs = performance.now();
+    const view = await read(dump(all));
+    expect(performance.now() - startMs).toBeLessThan(15_000);
+    expect(view.takes).toHaveLength(10_000);
+    expect(view.lines.tooMany).toBe(false);
+    // Each reading stands in one visit at most, or is screened out with a question.
+    const visited = view.visits.flatMap((v) => v.takes);
+    expect(new Set(visited).size).toBe(visited.length);
+    const asked = new Set(view.questions.flatMap((q) => q.takes));
+    const silent = [...view.takes.keys()].filter((t) => !asked.has(t) && t < old.length);
+    expect(silent.filter((t) => view.visits.some((v) => v.takes.includes(t) && v.stop !== undefined))).toEqual([]);
+    expect(
+      view.stops.every((_, s) => view.visits.some((v) => v.stop === s && v.takes.some((t) => t >= old.length))),
+    ).toBe(true);
+  }, 60_000);
 
   it("names a spindle that was retired meanwhile, and files nothing", async () => {
     const view = await read(dump(memoryOf(round.stops)));
@@ -199,7 +319,7 @@ describe("docking a memory", () => {
     expect(await refusal(core.call("docking.accept", unknown))).toMatchObject({ code: "notFound", key: "noDocking" });
   });
 
-  it("asks about the order of the date first, and reads anew with the answer", async () => {
+  it("asks about the order of the date first, reads anew with the answer, and keeps how it was read under a name that can change", async () => {
     const file = "1;03/04/2026;08:05;17.92;kN\n2;03/05/2026;08:10;18.02;kN\n";
     const asked = await read(file, { fileName: "day.txt" });
     expect(asked).toMatchObject({ undecided: [{ field: "dateOrder" }], takes: [] });
@@ -208,6 +328,32 @@ describe("docking a memory", () => {
     const kept = await core.call("formats.keep", { dockingId: asked.dockingId, name: "Day file" });
     expect(await core.call("formats.list")).toEqual([kept]);
     expect(await read(file, { formatId: kept.formatId })).toMatchObject({ formatName: "Day file", undecided: [] });
+
+    const { formatId } = kept;
+    const renamed = await core.call("formats.save", { formatId, name: "Day file of gauge 1", state: "inUse" });
+    expect(renamed).toEqual({
+      ...kept,
+      name: renamed.name,
+      format: { ...kept.format, name: renamed.name },
+      state: "inUse",
+    });
+    expect(await core.call("formats.list")).toEqual([renamed]);
+    const keepAs = (name: string) => core.call("formats.keep", { dockingId: asked.dockingId, name });
+    expect(await refusal(keepAs(" day FILE of gauge 1"))).toMatchObject({ code: "invalid", key: "twin.name" });
+    await core.call("formats.save", { formatId, name: renamed.name, state: "retired" });
+    const second = await keepAs(renamed.name); // the name is free again
+    expect((await core.call("formats.list")).map((f) => f.state)).toEqual(["retired", undefined]);
+    const backInUse = core.call("formats.save", { formatId, name: renamed.name, state: "inUse" });
+    expect(await refusal(backInUse)).toMatchObject({ key: "twin.name" });
+    expect(
+      await refusal(core.call("formats.save", { formatId: round.roundId, name: "x", state: "inUse" })),
+    ).toMatchObject({
+      code: "notFound",
+      key: "noDumpFormat",
+    });
+    // What was docked with it before reads on, retired or not.
+    expect(await read(file, { formatId })).toMatchObject({ formatName: renamed.name });
+    expect(second.formatId).not.toBe(formatId);
   });
 
   it("takes values from the sheet by spindle, bare numbers in the unit printed on it", async () => {

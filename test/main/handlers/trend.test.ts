@@ -25,6 +25,15 @@ describe("a spindle's page of the demo works", () => {
     expect(trend.points.map(({ x }) => x)).toEqual(details.map(({ counter }) => counter));
   });
 
+  it("says of every spindle when it is due as the due list does, and why, whichever axis it is drawn by", async () => {
+    const { rows } = await core.call("rounds.due");
+    expect(new Set(rows.map(({ why }) => why)).size).toBeGreaterThan(3);
+    for (const item of rows) {
+      for (const xAxis of ["date", "counter"] as const)
+        expect((await core.call("spindles.page", { spindleId: item.spindleId, xAxis })).due).toEqual(item);
+    }
+  }, 60_000);
+
   it("stands beside its like in the ranking, those of the same taper and nominal force", async () => {
     const { like } = await core.call("spindles.fleet");
     const own = like.find((one) => one.spindleId === spindleId)!;

@@ -3,6 +3,7 @@ import type { Imported, ListFile } from "../../../app/contract/importViews.ts";
 import type { JobView } from "../../../app/contract/programViews.ts";
 import { type CoreInTemp, coreInTemp, smallWorks } from "../../support/coreInTemp.ts";
 import { longestTurn } from "../../support/longestTurn.ts";
+import { workbook } from "../../support/workbook.ts";
 
 let core: CoreInTemp;
 beforeEach(async () => {
@@ -43,6 +44,14 @@ describe("importing a list", () => {
     expect(await names()).toEqual(["Mill 7", "Mill 8"]);
     expect(core.pushes.some((p) => p.event === "register.changed")).toBe(true);
     expect((await core.call("state.snapshot")).program.empty).toBe(false);
+  });
+
+  it("takes a workbook as it takes a text file", async () => {
+    const bytes = workbook([["Spindles of hall B"], ["Name", "Taper", "Minimum_kN"], ["Mill 7", "HSK-A63", 14.4]]);
+    const file = { what: "spindles", fileName: "list.xlsx", base64: bytes.toString("base64") } as const;
+    expect(await imported(file)).toMatchObject({ state: "finished", result: { imported: 1 } });
+    const [row] = await core.call("spindles.list");
+    expect(row!.spindle).toMatchObject({ name: "Mill 7", taper: "HSK-A63", limits: { minimumN: 14_400 } });
   });
 
   it("files nothing at all when one row cannot be taken, and says which", async () => {
@@ -91,5 +100,13 @@ describe("importing a list", () => {
     expect(await core.call("register.preview", file)).toMatchObject({ ready: 50_000, stopped: false });
     expect(await imported(file)).toMatchObject({ state: "finished", result: { imported: 50_000 } });
     expect(turn.stop()).toBeLessThan(50);
-  }, 60_000);
+    const listingMs: number[] = [];
+    // What the program does happens every time; what else this computer does seldom comes three times in a row.
+    for (let k = 0; k < 3; k += 1) {
+      const listing = longestTurn();
+      expect(await core.call("spindles.list")).toHaveLength(50_000);
+      listingMs.push(listing.stop());
+    }
+    expect(Math.min(...listingMs)).toBeLessThan(50);
+  }, 120_000);
 });

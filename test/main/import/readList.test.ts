@@ -1,21 +1,27 @@
 import { describe, expect, it } from "vitest";
-import type { ListFile } from "../../../app/contract/importViews.ts";
-import { type Known, readList } from "../../../main/import/readList.ts";
+import { type Known, type RegisterFile, readList } from "../../../main/import/readList.ts";
+import { readTable } from "../../../main/import/readTable.ts";
+import { TableError } from "../../../main/import/TableError.ts";
 import { plainLabel } from "../../../main/import/Twins.ts";
 import { idOf } from "../../support/aCheck.ts";
 
 const nobody: Known = { names: new Set(), serials: new Set() };
 const known = (...names: string[]): Known => ({ names: new Set(names.map(plainLabel)), serials: new Set() });
 
-function read(text: string | Uint8Array, over: Partial<ListFile> = {}, register = nobody) {
+function read(text: string | Uint8Array, over: Partial<RegisterFile> = {}, register = nobody) {
   const bytes = typeof text === "string" ? new TextEncoder().encode(text) : text;
   const ids = Array.from({ length: 2_000 }, (_, i) => idOf(i + 1)).values();
   const newId = () => ids.next().value!; // no list here is longer
-  return readList(
-    { what: "spindles", fileName: "list.csv", base64: Buffer.from(bytes).toString("base64"), ...over },
-    register,
-    newId,
-  );
+  const base64 = Buffer.from(bytes).toString("base64");
+  return readList({ what: "spindles", fileName: "list.csv", base64, ...over }, tableOf(bytes), register, newId);
+}
+function tableOf(bytes: Uint8Array) {
+  try {
+    return readTable(bytes);
+  } catch (cause) {
+    if (cause instanceof TableError) return cause;
+    throw cause;
+  }
 }
 const told = (list: ReturnType<typeof read>) => list.preview.problems.map((p) => [p.row, p.column, p.code]);
 const fields = (list: ReturnType<typeof read>) => list.preview.columns.map((c) => c.field);

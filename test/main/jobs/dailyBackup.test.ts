@@ -1,28 +1,37 @@
 import { rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { DailyBackup, type DailyBackupView } from "../../../main/jobs/DailyBackup.ts";
+import type { BackupView } from "../../../app/contract/backupViews.ts";
+import { DailyBackup, type DailyBackupOptions, type Made } from "../../../main/jobs/DailyBackup.ts";
 import { backupName } from "../../../main/store/copies/backupName.ts";
+import { usualGenerations } from "../../../main/store/copies/expired.ts";
 import { stillClock, tempFolder } from "../../support/storeInTemp.ts";
 
 const origin = "0123abcd-0000-4000-8000-000000000000";
 const hour = 3_600_000;
+const day = 24 * hour;
 
-function daily(make?: (folder: string) => Promise<unknown>) {
+function daily(make?: () => Promise<Made>, over: Partial<DailyBackupOptions> = {}) {
   const clock = stillClock();
   const folder = tempFolder();
   const made: number[] = [];
-  const seen: DailyBackupView[] = [];
+  const seen: BackupView[] = [];
   const put = async (to: string) => {
     made.push(clock.atMs);
-    writeFileSync(join(to, backupName({ demo: false, origin, atMs: clock.atMs })), "");
+    const file = join(to, backupName({ demo: false, origin, atMs: clock.atMs }));
+    writeFileSync(file, "");
+    return { file, entries: 12, damagedCount: 0 };
   };
-  const options = { folder: () => folder as string | undefined, demo: false, origin: () => origin };
+  const sinceMs = clock.atMs;
   const backup = new DailyBackup({
-    ...options,
+    choice: () => ({ folder, keep: usualGenerations }),
+    demo: false,
+    origin: () => origin,
+    recordsSinceMs: () => sinceMs,
     now: clock.now,
     make: make ?? put,
     onChange: (view) => seen.push(view),
+    ...over,
   });
   return { backup, clock, folder, made, seen };
 }
@@ -35,7 +44,7 @@ describe("DailyBackup", () => {
       clock.atMs += hour;
     }
     expect(made).toHaveLength(3);
-    expect(backup.view).toMatchObject({ lastAtMs: made[2], problem: undefined });
+    expect(backup.view).toMatchObject({ lastAtMs: made[2], problem: undefined, verifiedEntries: 12, late: undefined });
   });
 
   it("makes one at once on a stick that has none, and on one with another works' only", async () => {
@@ -52,6 +61,7 @@ describe("DailyBackup", () => {
     const { backup, clock, seen } = daily(async () => {
       tries += 1;
       if (fail) throw new Error("The folder is not there.");
+      return { file: "", entries: 1, damagedCount: 0 };
     });
     await backup.tick();
     clock.atMs += 5 * 60_000;
@@ -80,25 +90,107 @@ describe("DailyBackup", () => {
   it("is not kept from it by a backup from the future, nor by a folder that is gone", async () => {
     const { backup, clock, folder, made } = daily();
     writeFileSync(join(folder, backupName({ demo: false, origin, atMs: clock.atMs + 365 * 24 * hour })), "");
-    await backup.tick();
-    expect(made).toHaveLength(1);
+    for (let minute = 0; minute < 5; minute += 1) {
+      await backup.tick();
+      clock.atMs += 60_000;
+    }
+    expect(made).toHaveLength(1); // nor made to make one every minute
+    expect(backup.view.lastAtMs).toBe(made[0]);
     rmSync(folder, { recursive: true });
     await backup.tick();
     expect(backup.view).toMatchObject({ lastAtMs: undefined, problem: expect.stringContaining("ENOENT") });
   });
 
-  it("does nothing while no folder is chosen", async () => {
-    const clock = stillClock();
-    const make = () => Promise.reject(new Error("must not be called"));
-    const none = new DailyBackup({
-      folder: () => undefined,
-      demo: false,
-      origin: () => origin,
-      now: clock.now,
-      make,
-      onChange: () => {},
+  it("goes on the same day when the clock is set back by a year, after a success as after a failure", async () => {
+    let fail = false;
+    let tries = 0;
+    const { backup, clock, folder } = daily(async () => {
+      tries += 1;
+      if (fail) throw new Error("The folder is not there.");
+      const file = join(folder, backupName({ demo: false, origin, atMs: clock.atMs }));
+      writeFileSync(file, "");
+      return { file, entries: 1, damagedCount: 0 };
     });
-    await none.tick();
-    expect(none.view.problem).toBeUndefined();
+    await backup.tick();
+    clock.atMs -= 365 * day;
+    await backup.tick();
+    expect(tries).toBe(2);
+    clock.atMs += day;
+    fail = true;
+    await backup.tick();
+    expect(tries).toBe(3);
+    clock.atMs -= 365 * day;
+    fail = false;
+    await backup.tick();
+    expect(tries).toBe(4);
+    expect(backup.view).toMatchObject({ problem: undefined, lastAtMs: Math.floor(clock.atMs / 1000) * 1000 });
+  });
+
+  it("does nothing while no folder is chosen", async () => {
+    const { backup } = daily(() => Promise.reject(new Error("must not be called")), {
+      choice: () => ({ folder: undefined, keep: usualGenerations }),
+    });
+    await backup.tick();
+    expect(backup.view).toMatchObject({ problem: undefined, late: undefined });
+  });
+
+  it("makes one copy of damaged records a day, and says what it is a copy of", async () => {
+    let tries = 0;
+    const { backup, clock } = daily(async () => {
+      tries += 1;
+      return { file: "x.damaged.sqlite", entries: 12, damagedCount: 3 };
+    });
+    for (let i = 0; i < 47; i += 1) {
+      await backup.tick();
+      clock.atMs += hour;
+    }
+    expect(tries).toBe(2);
+    expect(backup.view.problem).toContain("x.damaged.sqlite");
+  });
+
+  it("calls for a folder after a week of records without one, and not before", async () => {
+    const { backup, clock, seen } = daily(undefined, { choice: () => ({ folder: undefined, keep: usualGenerations }) });
+    clock.atMs += 7 * day - hour;
+    await backup.tick();
+    expect(backup.view.late).toBeUndefined();
+    clock.atMs += hour;
+    await backup.tick();
+    expect(seen.at(-1)?.late).toBe("noFolder");
+  });
+
+  it("calls out when there has been none for three days, and when the first one fails", async () => {
+    let fail = true;
+    const { backup, clock } = daily(async () => {
+      if (fail) throw new Error("The stick is out.");
+      return { file: "", entries: 1, damagedCount: 0 };
+    });
+    await backup.tick();
+    expect(backup.view.late).toBe("overdue");
+    fail = false;
+    const other = daily();
+    await other.backup.tick();
+    other.clock.atMs += 2 * day;
+    expect(other.backup.view.late).toBeUndefined();
+    other.clock.atMs += day;
+    expect(other.backup.view.late).toBe("overdue");
+    clock.atMs += hour;
+    await backup.tick();
+    expect(backup.view.problem).toBeUndefined();
+  });
+
+  it("never calls out over an empty file, nor over the demo", async () => {
+    const none = { choice: () => ({ folder: undefined, keep: usualGenerations }) };
+    for (const over of [{ recordsSinceMs: () => undefined }, { demo: true }]) {
+      const { backup, clock } = daily(undefined, { ...none, ...over });
+      clock.atMs += 30 * day;
+      await backup.tick();
+      expect(backup.view.late).toBeUndefined();
+    }
+  });
+
+  it("says a change once", async () => {
+    const { backup, seen } = daily();
+    for (let i = 0; i < 5; i += 1) await backup.tick();
+    expect(seen).toHaveLength(1);
   });
 });

@@ -25,7 +25,7 @@ function idle() {
       clock.atMs += minute;
     }
   };
-  return { store, walks, found, faults, pass };
+  return { clock, store, walks, found, faults, pass };
 }
 
 describe("IdleVerify", () => {
@@ -37,6 +37,15 @@ describe("IdleVerify", () => {
     expect(walks).toHaveLength(0);
     await pass(5);
     expect(walks).toHaveLength(1);
+    await pass(24 * 60);
+    expect(walks).toHaveLength(2);
+  });
+
+  it("goes on walking once a day when the clock is set back by a year", async () => {
+    const { clock, walks, pass } = idle();
+    await pass(15);
+    expect(walks).toHaveLength(1);
+    clock.atMs -= 365 * 24 * 60 * minute;
     await pass(24 * 60);
     expect(walks).toHaveLength(2);
   });

@@ -25,7 +25,7 @@ const loaders: JobLoaders = {
         args: z.strictObject({ from: z.string(), to: z.string() }),
         run(_, { openStore }) {
           const store = openStore();
-          store.append([{ kind: "proof", body: { name: "by a job" } }], {
+          store.append([{ kind: "attachment", body: { name: "by a job" } }], {
             alsoInTransaction: () => Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 300),
           });
         },

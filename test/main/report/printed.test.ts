@@ -73,6 +73,7 @@ describe("the sheet of a round", () => {
       const text = pdfText(
         context,
         bytes(await core.call("rounds.sheet", { roundId: round.roundId, as: "pdf", language })),
+        language,
       );
       for (const words of language === "en"
         ? ["Take along", "Lock the machine out", "Change the adapter to"]
@@ -91,6 +92,32 @@ describe("the sheet of a round", () => {
       round.stops.length,
     );
     expect(codes.sort()).toEqual(round.stops.map((s) => `HF:S:${s.spindleId.toUpperCase()}`).sort());
+  });
+});
+
+describe("paper and language of what is printed for a round", () => {
+  const infoOf = (context: Pick<TestContext, "skip">, pdf: Uint8Array) => {
+    const folder = mkdtempSync(join(tmpdir(), "holdfast-info-"));
+    try {
+      writeFileSync(join(folder, "a.pdf"), pdf);
+      return outsideTool(context, "pdfinfo", [join(folder, "a.pdf")]).stdout;
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  };
+
+  it.for([
+    ["A4", "595.28 x 841.89 pts (A4)"],
+    ["Letter", "612 x 792 pts (letter)"],
+  ] as const)("the sheet is laid out for %s", async ([paper, size], context) => {
+    const { roundId } = round;
+    const sheet = bytes(await core.call("rounds.sheet", { roundId, as: "pdf", language: "en", paper }));
+    expect(infoOf(context, sheet)).toContain(size);
+  });
+
+  it("labels say which language their document is in", async (context) => {
+    const sheet = bytes(await core.call("labels.print", { what: "spindles", size: "medium", language: "de" }));
+    expect(infoOf(context, sheet)).toMatch(/Title: +Aufkleber/);
   });
 });
 

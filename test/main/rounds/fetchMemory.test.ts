@@ -40,6 +40,16 @@ describe("a memory over the port", () => {
     expect(reading.passedOver).toBeGreaterThan(0);
   });
 
+  it("is found among many more live readings than it holds, and its end without a count is noticed", async () => {
+    const counted = await withMemory(["--sends", "always", "--dump-format", "list", "--rate", "100"]);
+    expect(read(await counted()).records).toHaveLength(12);
+    await gauge!.close();
+    const plain = await withMemory(["--sends", "always", "--dump-format", "columns", "--rate", "100"]);
+    const startMs = performance.now();
+    expect(read(await plain()).records).toHaveLength(12);
+    expect(performance.now() - startMs).toBeLessThan(15_000);
+  });
+
   it("is asked for again when lines were lost, and the fullest answer counts", async () => {
     const fetchIt = await withMemory(["--sends", "onRequest", "--dump-format", "list"]);
     await gauge!.command("loseLines 0.3");

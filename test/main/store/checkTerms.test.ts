@@ -21,7 +21,7 @@ function oldFile(): string {
   fillStore(store, 30);
   store.close();
   const db = new Database(path);
-  db.exec("DROP TABLE check_terms");
+  db.exec("DROP TABLE check_terms; DROP TABLE proof_row; DROP TABLE proof_draft");
   db.pragma("user_version = 1");
   db.close();
   return path;
@@ -42,8 +42,8 @@ describe("what judging anew needs of a check", () => {
     const store = storeInTemp();
     fillStore(store, 30);
     for (let i = 0; i < 2_000; i += 400) {
-      const proofs = Array.from({ length: 400 }, () => ({ kind: "proof" as const, body: { name: "between" } }));
-      store.append(proofs);
+      const others = Array.from({ length: 400 }, () => ({ kind: "attachment" as const, body: { name: "between" } }));
+      store.append(others);
       fileOne(store, 1_000 + i, idOf(11));
     }
     const places = [...stretches(store.db), Number.MAX_SAFE_INTEGER];

@@ -118,6 +118,24 @@ describe("a backup", () => {
   });
 });
 
+describe("a backup under a clock that was set back by a year", () => {
+  it("stays, though a folder full of others bears later dates, and so do they", async () => {
+    const store = filled();
+    const folder = tempFolder();
+    const day = 86_400_000;
+    const { origin } = store;
+    const name = (atMs: number) => backupName({ demo: false, origin: origin!, atMs });
+    const later = Array.from({ length: 60 }, (_, i) => name(nowMs - i * day));
+    for (const one of later) writeFileSync(join(folder, one), "");
+    const behindMs = nowMs - 365 * day;
+    for (let i = 1; i <= 5; i += 1) writeFileSync(join(folder, name(behindMs - i)), ""); // of the same second and day
+    const made = await backedUp(store, { folder, nowMs: behindMs, keep: { days: 14, weeks: 8, months: 24 } });
+    expect(existsSync(made.file)).toBe(true);
+    const left = new Set(readdirSync(folder));
+    expect(later.every((one) => left.has(one))).toBe(true);
+  });
+});
+
 describe("backup names", () => {
   it("read back what they were made of", () => {
     const name = { demo: true, origin: "0123abcd", atMs: nowMs };
@@ -230,6 +248,30 @@ describe("a restore", () => {
     expect(readFileSync(kept).equals(old)).toBe(true);
     expect(storeInTemp({ path: dataFile }).refusal).toBeUndefined();
     expect(existsSync(to)).toBe(false);
+  });
+
+  const noLinks = () => {
+    throw Object.assign(new Error("no second names here"), { code: "EPERM" });
+  };
+
+  it("is swapped in on a disk without second names too", () => {
+    const folder = tempFolder();
+    const [dataFile, to] = [join(folder, "holdfast.sqlite"), join(folder, "restored.sqlite")];
+    writeFileSync(dataFile, "old");
+    writeFileSync(to, "new");
+    const kept = swapIn(to, dataFile, nowMs, { link: noLinks });
+    expect([readFileSync(dataFile, "utf8"), readFileSync(kept, "utf8")]).toEqual(["new", "old"]);
+  });
+
+  it.each([undefined, noLinks])("leaves the old file in its place when the new one cannot be moved in", (link) => {
+    const folder = tempFolder();
+    const dataFile = join(folder, "holdfast.sqlite");
+    writeFileSync(dataFile, "old");
+    writeFileSync(`${dataFile}-wal`, "log");
+    expect(() => swapIn(join(folder, "gone.sqlite"), dataFile, nowMs, { damaged: true, link })).toThrow("ENOENT");
+    expect(readFileSync(dataFile, "utf8")).toBe("old");
+    expect(readFileSync(`${dataFile}-wal`, "utf8")).toBe("log");
+    expect(readdirSync(folder).filter((name) => name.startsWith("before"))).toEqual([]);
   });
 });
 

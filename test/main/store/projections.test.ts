@@ -142,6 +142,30 @@ describe("a stop", () => {
   it("holds for a check filed after the release though measured before", () => {
     expect(stopAfter(stopping(1, 10), release(1), stopping(2, 9))).toBe(2);
   });
+
+  const old = (number: number, day: number, verdict: "good" | "stop") =>
+    check(number, day, { verdict, source: "imported" });
+
+  it("out of an old spreadsheet is history where the spreadsheet goes on with a better check", () => {
+    expect(stopAfter(old(1, 5, "stop"), old(2, 10, "good"))).toBeUndefined();
+    expect(stopAfter(old(2, 10, "good"), old(1, 5, "stop"))).toBeUndefined();
+    expect(stopAfter(old(1, 5, "stop"), old(2, 10, "good"), old(3, 15, "stop"))).toBe(3);
+  });
+
+  it("out of an old spreadsheet is history where something better had been measured here before it was imported", () => {
+    expect(stopAfter(check(1, 10), old(2, 5, "stop"))).toBeUndefined();
+    expect(stopAfter(stopping(1, 10), old(2, 5, "stop"))).toBe(1);
+  });
+
+  it("that ends an old spreadsheet stands, and what is measured afterwards does not lift it", () => {
+    expect(stopAfter(old(1, 5, "good"), old(2, 10, "stop"))).toBe(2);
+    expect(stopAfter(old(2, 10, "stop"), check(3, 20))).toBe(2);
+    expect(stopAfter(old(2, 10, "stop"), check(3, 20), release(3))).toBeUndefined();
+  });
+
+  it("measured here is not lifted by a later check out of a spreadsheet", () => {
+    expect(stopAfter(stopping(1, 10), old(2, 15, "good"))).toBe(1);
+  });
 });
 
 describe("void and replacement", () => {
@@ -178,6 +202,7 @@ describe("projections", () => {
       day: fc.integer({ min: 1, max: 60 }),
       kind: fc.integer({ min: 0, max: 5 }),
       at: fc.integer({ min: 1, max: 2 }),
+      old: fc.boolean(),
     }),
     fc.record({ what: fc.constantFrom("void", "choose", "release", "replace", "mark"), of: fc.nat(40) }),
     fc.record({
@@ -234,7 +259,7 @@ describe("projections", () => {
   });
 });
 
-type Step = { what: string; day?: number; kind?: number; at?: number; anew?: boolean };
+type Step = { what: string; day?: number; kind?: number; at?: number; anew?: boolean; old?: boolean };
 
 function draftOf(step: Step, number: number, of: number, places: readonly string[]): EntryDraft {
   const spindleId = places[(step.at ?? 1) - 1]!;
@@ -271,6 +296,7 @@ function draftOf(step: Step, number: number, of: number, places: readonly string
     verdict,
     valueN,
     reason: why,
+    source: step.old === true ? "imported" : "measured",
     gaugeId: idOf(30),
   });
   return { kind: "check", body };

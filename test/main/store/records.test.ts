@@ -4,7 +4,7 @@ import { readEntry } from "../../../main/store/ledger/readEntry.ts";
 import { checkPage, checkSummary, readCheck } from "../../../main/store/records/checks.ts";
 import { dueOn } from "../../../main/store/records/dueOn.ts";
 import { checkCountsByTool, readGauge } from "../../../main/store/records/gauges.ts";
-import { allHistoryRows, historyRows } from "../../../main/store/records/histories.ts";
+import { allHistoryPoints, historyPoints } from "../../../main/store/records/histories.ts";
 import { erasePerson, operatorList, putPerson, readOperator } from "../../../main/store/records/operators.ts";
 import { readPattern } from "../../../main/store/records/patterns.ts";
 import { serviceEvents } from "../../../main/store/records/serviceEvents.ts";
@@ -76,9 +76,19 @@ describe("a spindle's checks", () => {
       { kind: "void", body: { checkId: aCheck({ seed: 3 }).checkId, reason: "wrong adapter", operatorId: null } },
     ]);
     store.append([{ kind: "check", body: aCheck({ seed: 91, valueN: null, verdict: "cannotTell" }) }]);
-    const rows = historyRows(store.db, idOf(1));
-    expect(rows.map((row) => row.checkId)).toEqual([1, 2, 4, 5].map((seed) => aCheck({ seed }).checkId));
-    expect([...allHistoryRows(store.db)]).toEqual([...rows, ...historyRows(store.db, idOf(11))]);
+    const points = historyPoints(store.db, idOf(1));
+    expect(points.map((row) => row.checkId)).toEqual([1, 2, 4, 5].map((seed) => aCheck({ seed }).checkId));
+    const ofCourse = (spindleId: string) =>
+      historyPoints(store.db, spindleId).map(({ checkId, verdict, reason, ...point }) => ({
+        ...point,
+        reason: reason === "routine" ? undefined : reason,
+      }));
+    for (const atOnce of [1, 2, 5, undefined]) {
+      expect([...allHistoryPoints(store.db, atOnce)]).toEqual([
+        [idOf(1), ofCourse(idOf(1))],
+        [idOf(11), ofCourse(idOf(11))],
+      ]);
+    }
   });
 });
 

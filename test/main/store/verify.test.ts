@@ -65,7 +65,7 @@ describe("verify", () => {
 
   it("names a kind written beside an entry that it does not have", async () => {
     const store = filled();
-    store.db.exec("UPDATE entry SET kind = 'round' WHERE kind = 'proof'");
+    store.db.exec("UPDATE entry SET kind = 'round' WHERE kind = 'attachment'");
     expect(await found(store)).toContainEqual(
       expect.stringContaining("what stands beside its bytes says something else"),
     );
@@ -136,7 +136,7 @@ describe("verify", () => {
     const { path } = store;
     store.close();
     const again = storeInTemp({ path });
-    again.append([{ kind: "proof", body: { name: "another one" } }]);
+    again.append([{ kind: "attachment", body: { name: "another one" } }]);
     expect((await found(again)).filter((line) => !line.includes("signedHead"))).toEqual([]);
     expect(await found(again)).toContainEqual(expect.stringMatching(/^signedHead differs/));
   });
@@ -182,7 +182,9 @@ describe("verify", () => {
       code: "damaged",
       message: expect.stringContaining("Restore the last backup"),
     });
-    expect(() => opened.append([{ kind: "proof", body: {} }])).toThrow(expect.objectContaining({ code: "damaged" }));
+    expect(() => opened.append([{ kind: "attachment", body: {} }])).toThrow(
+      expect.objectContaining({ code: "damaged" }),
+    );
     expect(spindleList(opened.db)).toHaveLength(3);
     opened.close();
     expect(readFileSync(path).equals(before)).toBe(true);

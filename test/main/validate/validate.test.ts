@@ -105,7 +105,10 @@ describe("holdfast validate", () => {
   it("says loudly on paper what failed", async (context) => {
     const folder = copied();
     rmSync(join(folder, "checksums.json"));
-    const text = pdfText(context, await validationReport(validate({ folder, nowMs }), [], "A4"));
+    const text = pdfText(
+      context,
+      await validationReport(validate({ folder, nowMs }), [], { paper: "A4", language: "en" }),
+    );
     expect(text).toMatch(/1 of \d+ cases FAILED/);
     expect(text).toContain("Do not use this installation");
     expect(text).toMatch(/checksums\s/);

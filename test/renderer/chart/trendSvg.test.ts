@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { coloursOf } from "../../../renderer/chart/colours.ts";
-import { pictureName, trendSvg } from "../../../renderer/chart/trend/savePicture.ts";
+import { pictureName } from "../../../renderer/chart/saveDrawing.ts";
+import { trendSvg } from "../../../renderer/chart/trend/savePicture.ts";
 import { trendTexts } from "../../../renderer/screens/spindle/trend/trendTexts.ts";
 import { trendViewOf } from "../../../renderer/screens/spindle/trend/trendViewOf.ts";
 import { createSpeech } from "../../../renderer/words/Speech.ts";
@@ -9,19 +10,20 @@ import { createFakeCore } from "../../support/fakeCore.ts";
 
 const { handlers, state } = createFakeCore();
 
+const shown = {
+  unit: "kN",
+  colours: coloursOf("light"),
+  speech: createSpeech("en", "en-GB", "UTC"),
+  words: { ...trendTexts.en, service: (kind: string) => kind },
+  nowMs: FAKE_TODAY_MS,
+  worksRule: undefined,
+  toolName: (_: unknown, which: string) => which,
+} as const;
+
 async function svgOf(name: string, stretch?: { readonly from: number; readonly to: number }) {
   const { spindleId } = state.spindles.find((row) => row.spindle.name === name)!.spindle;
   const page = await handlers["spindles.page"]({ spindleId });
-  const view = trendViewOf(page, page.checks, {
-    unit: "kN",
-    colours: coloursOf("light"),
-    speech: createSpeech("en", "en-GB", "UTC"),
-    words: { ...trendTexts.en, service: (kind) => kind },
-    nowMs: FAKE_TODAY_MS,
-    worksRule: undefined,
-    toolName: (_, which) => which,
-    stretch,
-  })!;
+  const view = trendViewOf(page, page.checks, { ...shown, stretch })!;
   const text = trendSvg({ ...view, picked: undefined }, { title: "Mill", about: "a", unit: "kN" }, (t) => t.length * 7);
   const picture = new DOMParser().parseFromString(text, "image/svg+xml");
   expect(picture.querySelector("parsererror")).toBeNull();
@@ -60,6 +62,27 @@ describe("trendSvg", () => {
     expect(words.some((word) => /^warning: \w+ \d{4} to \w+ \d{4}$/.test(word!))).toBe(true);
   });
 
+  it("holds a service beside its checks where the counter had begun anew before it", async () => {
+    const { page } = await svgOf("Lathe 4");
+    const restart = {
+      lastMs: Date.UTC(2020, 0, 1),
+      lastCounter: 20_000,
+      firstMs: Date.UTC(2020, 3, 1),
+      offset: 20_000,
+    };
+    const trend = { ...page.trend, axis: { kind: "counter", perDay: 10, restarts: [restart] } } as const;
+    const service = {
+      eventId: "e",
+      kind: "springs",
+      parts: "",
+      note: "",
+      newBaseline: true,
+    } as const;
+    const events = [{ ...service, spindleId: page.row.spindle.spindleId, at: "2020-06-01", counter: 500 }];
+    const view = trendViewOf({ ...page, trend, events }, page.checks, { ...shown, stretch: undefined })!;
+    expect(view.events.filter(({ kind }) => kind === "service").map(({ x }) => x)).toEqual([20_500]);
+  });
+
   it("draws of a stretch only what lies in it, and closer", async () => {
     const all = await svgOf("Lathe 4");
     const middle = (all.view.minX + all.view.maxX) / 2;
@@ -92,6 +115,6 @@ describe("pictureName", () => {
   it("is one a file system takes", () => {
     expect(pictureName("Mill 3 / left: B", "2026-11-16")).toBe("Mill-3-left-B-2026-11-16");
     expect(pictureName("Fräse", "2026-11-16")).toBe("Fräse-2026-11-16");
-    expect(pictureName("../..", "2026-11-16")).toBe("spindle-2026-11-16");
+    expect(pictureName("../..", "2026-11-16")).toBe("picture-2026-11-16");
   });
 });

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { Push } from "../../../app/contract/events.ts";
 import { PushRouter } from "../../../renderer/client/PushRouter.ts";
 
-const settings = { theme: "dark", language: "en", sound: false } as const;
+const settings = { theme: "dark", language: "en", sound: false, initials: false } as const;
 const event = (seq: number): Push<"settings.changed"> => ({ seq, event: "settings.changed", data: settings });
 const readings = (seq: number): Push<"readings.arrived"> => ({
   seq,

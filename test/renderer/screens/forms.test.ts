@@ -47,6 +47,17 @@ describe("the form of the works", () => {
     expect(worksOf(draft, fakeWorks).rule).toEqual({ rule: "probability", threshold: 0.975 });
   });
 
+  it("keeps the laboratory's accreditation text, and drops one that was wiped out", () => {
+    const saved = worksSchema.parse(
+      worksOf({ ...worksDraftOf(fakeWorks), accreditation: " no. 12 (invented) " }, fakeWorks),
+    );
+    expect(saved.accreditation).toBe("no. 12 (invented)");
+    expect(worksDraftOf(saved).accreditation).toBe("no. 12 (invented)");
+    expect(worksSchema.parse(worksOf({ ...worksDraftOf(saved), accreditation: "  " }, saved))).not.toHaveProperty(
+      "accreditation",
+    );
+  });
+
   it("keeps what is taken to be so as shares, and only what somebody has entered", () => {
     const draft = { ...worksDraftOf(fakeWorks), misalignment: "0,3", unprovedShare: "1" };
     const saved = worksSchema.parse(worksOf(draft, fakeWorks));

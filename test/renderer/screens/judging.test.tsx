@@ -26,7 +26,7 @@ describe("how it is judged", () => {
   it("shows where the uncertainty of the forming verdict comes from, behind one act, the greatest named", async () => {
     const page = await clamped();
     const { budget } = page.fake.state.series.draft.forming!;
-    fireEvent.click(screen.getByRole("button", { name: "Where the uncertainty comes from" }));
+    fireEvent.click(screen.getByRole("button", { name: "How sure?" }));
     const dialog = screen.getByRole("dialog");
     const rows = within(within(dialog).getByRole("table")).getAllByRole("row");
     expect(rows).toHaveLength(budget.contributions.length + 1);
@@ -37,7 +37,7 @@ describe("how it is judged", () => {
   it("files nothing with the space bar while the budget is looked at", async () => {
     const page = await clamped();
     const before = page.fake.state.checks.length;
-    fireEvent.click(screen.getByRole("button", { name: "Where the uncertainty comes from" }));
+    fireEvent.click(screen.getByRole("button", { name: "How sure?" }));
     await press(" ");
     expect(page.fake.state.checks).toHaveLength(before);
   });

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { matchLabel } from "../../../renderer/screens/measure/matchLabel.ts";
+import { likeWords } from "../../../app/words/likeWords.ts";
+import { matchLabel } from "../../../renderer/screens/scan/matchLabel.ts";
 import { addressOf, filterOf } from "../../../renderer/screens/spindles/filterAddress.ts";
 import { filterRows, noFilter } from "../../../renderer/screens/spindles/filterRows.ts";
 import { rankRows } from "../../../renderer/screens/spindles/rankRows.ts";
 import { hrefOf, parseRoute } from "../../../renderer/state/routeStore.ts";
 import { searchChoices } from "../../../renderer/ui/searchChoices.ts";
-import { likeWords } from "../../../renderer/words/records/likeWords.ts";
 import { createSpeech } from "../../../renderer/words/Speech.ts";
 import { fakeFleet } from "../../support/fake/fakePages.ts";
 import { createFakeCore } from "../../support/fakeCore.ts";

@@ -37,6 +37,19 @@ describe("Measure", () => {
     expect(screen.getByText("holding")).toBeTruthy();
   });
 
+  it.each([
+    ["opening", false],
+    ["listening", false],
+    ["waiting", true],
+  ] as const)("calls out a link that is %s only where it is no way to begin: %s", async (state, loud) => {
+    const page = await connected();
+    await act(async () => page.fake.state.say("link.changed", { ...page.fake.state.link, state }));
+    await settle();
+    const word = document.querySelector(".readout .state")!;
+    expect(word.classList.contains("loud")).toBe(loud);
+    expect(plain(screen.getByLabelText("Force", { selector: "output" }))).toBe("––kN");
+  });
+
   it("tags the series with what is searched for and chosen by Enter", async () => {
     await connected();
     await press("s");

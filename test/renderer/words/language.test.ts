@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { languageOf, localeOf } from "../../../renderer/words/language.ts";
 import { parseNumber } from "../../../renderer/words/parseNumber.ts";
-import { uncertaintyDecimals } from "../../../renderer/words/uncertaintyDecimals.ts";
 
 describe("languageOf", () => {
   it("follows the machine's order and falls back to English", () => {
@@ -28,18 +27,5 @@ describe("parseNumber", () => {
       "unreadable",
       "unreadable",
     ]);
-  });
-});
-
-describe("uncertaintyDecimals", () => {
-  it.each([
-    [0.087, 2],
-    [0.17, 2],
-    [0.38, 2],
-    [0.6, 1],
-    [12, 0],
-    [0.00001, 4],
-  ])("gives %f its decimals, %i", (expanded, decimals) => {
-    expect(uncertaintyDecimals(expanded)).toBe(decimals);
   });
 });

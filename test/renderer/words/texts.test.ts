@@ -4,7 +4,13 @@ type Spoken = Record<string, string | ((...parts: unknown[]) => string)>;
 type Texts = { readonly en: Spoken; readonly de: Spoken };
 
 const modules = import.meta.glob<Record<string, unknown>>(
-  ["../../../renderer/**/*.{ts,tsx}", "!../../../renderer/main.tsx"],
+  [
+    "../../../renderer/**/*.{ts,tsx}",
+    "!../../../renderer/main.tsx",
+    "../../../app/words/*.ts",
+    "../../../main/report/**/*Texts.ts",
+    "!../../../main/report/round/sheetTexts.ts", // holds lists; its own test reads it in both languages
+  ],
   { eager: true },
 );
 const isTexts = (value: unknown): value is Texts =>
@@ -16,7 +22,7 @@ const all = Object.entries(modules).flatMap(([path, exported]) =>
 );
 /** Words that are the same in both languages by right: units, names of standards, and what both borrow. */
 const alike =
-  /^(s|°C|kN|warm|Port|Adapter|adapter|routine|Routine|Demo|optional|Name|U .*|u, .*|English|Deutsch|\S+ m?s)$/;
+  /^(s|°C|kN|warm|Port|Adapter|adapter|routine|Routine|Demo|optional|Name|PIN|U .*|u, .*|English|Deutsch|\S+ m?s)$/;
 const say = (word: Spoken[string]) => (typeof word === "string" ? word : word("17.92", "18.20", "x", "y", "z"));
 
 describe("texts", () => {

@@ -3,6 +3,7 @@ import type { Cycle } from "../../../app/cycle/Cycle.ts";
 import { GaugeStream } from "../../../app/cycle/GaugeStream.ts";
 import { linePatternSchema } from "../../../app/gauge/linePattern.ts";
 import { id, instant } from "../../../app/ledger/fields.ts";
+import { reference } from "../../../app/ledger/proof.ts";
 import { adapter, gauge, serviceEvent, spindle, storedPattern, works } from "../../../app/ledger/register.ts";
 import type { DemoCheck, DemoRecord as Generated } from "../../../simulator/works/DemoWorks.ts";
 import { generateWorks } from "../../../simulator/works/generateWorks.ts";
@@ -22,7 +23,7 @@ describe("generateWorks", () => {
   });
 
   it("makes bodies the ledger takes", () => {
-    const schemas = { works, gauge, adapter, spindle, serviceEvent, linePattern: storedPattern };
+    const schemas = { works, gauge, adapter, spindle, serviceEvent, linePattern: storedPattern, reference };
     for (const record of records) {
       if (record.kind in schemas) schemas[record.kind as keyof typeof schemas].parse(record.body);
     }
@@ -43,6 +44,8 @@ describe("generateWorks", () => {
       } else if (kind === "serviceEvent") {
         own(body.eventId);
         expect(known.has(body.spindleId)).toBe(true);
+      } else if (kind === "proof") {
+        for (const used of [body.referenceId, body.gaugeId, body.operatorId]) expect(known.has(used)).toBe(true);
       } else own(Object.values(body).find((v) => typeof v === "string" && id.safeParse(v).success) as string);
     }
   });

@@ -138,6 +138,7 @@ function emptyDraft(): Draft {
     note: "",
     workOrder: undefined,
     roundId: undefined,
+    adapterBefore: undefined,
     cycles: [],
     typed: undefined,
     figures: figuresOf({ cycles: [], typed: undefined } as unknown as Draft), // the two parts it reads

@@ -49,6 +49,7 @@ export function fakeChecks(spindle: Spindle, history: History, seed: number): Ch
       standardUncertaintyN: expandedN / 2,
       verdict: fakeVerdict(spindle, valueN, expandedN, baselineN),
       basis: "settled",
+      source: "measured",
       n: 3,
       dropFromBaseline: baselineN === undefined ? undefined : 1 - valueN / baselineN,
       dropFromPrevious: previousN === undefined ? undefined : 1 - valueN / previousN,

@@ -92,9 +92,13 @@ const gaugeRow = (name: string, capacityN: number, proofState: GaugeRow["proofSt
 export const fakeGauges: GaugeRow[] = [gaugeRow("Gauge 1", 30_000, "current"), gaugeRow("Gauge 2", 30_000, "pastDue")];
 
 export const fakeOperators: OperatorView[] = [
-  { operatorId: id(), name: "Operator 1", role: "technician", state: "inUse" },
-  { operatorId: id(), name: "Operator 2", role: "planner", state: "inUse" },
+  fakeOperator(id(), "Operator 1", "technician"),
+  fakeOperator(id(), "Operator 2", "planner"),
 ];
+
+export function fakeOperator(operatorId: string, name: string, role: OperatorView["role"]): OperatorView {
+  return { operatorId, name, fullName: name, initials: `O${name.at(-1)}`, hasPin: false, role, state: "inUse" };
+}
 
 /** The one service of the invented works: Mill 3 got a new gripper. */
 export const fakeEvents: readonly ServiceEvent[] = [

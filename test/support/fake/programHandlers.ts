@@ -13,6 +13,7 @@ type Names =
   | "records.export"
   | "records.import"
   | "reports.make"
+  | "proofs.data"
   | "program.validate"
   | "job.stop";
 
@@ -36,6 +37,7 @@ export function programHandlers(state: FakeState): Pick<Handlers, Names> {
       draft: state.series.draft,
       undo: state.undo,
       jobs: state.jobs,
+      backup: state.backup,
     }),
     "settings.save": (input) => {
       state.settings = { ...state.settings, ...input };
@@ -55,8 +57,16 @@ export function programHandlers(state: FakeState): Pick<Handlers, Names> {
     "records.verify": () => job("verify", { entries: 1_204, damaged: [] }),
     "records.backup": ({ folder }) => job("backup", { file: `${folder}/holdfast-2026-11-16.db` }),
     "records.export": ({ folder }) =>
-      job("export", { file: `${folder}/holdfast.zip`, bytes: 2_100_000, entries: 1_204, waveforms: 4_400, heads: [] }),
+      job("export", {
+        file: `${folder}/holdfast.zip`,
+        bytes: 2_100_000,
+        entries: 1_204,
+        waveforms: 4_400,
+        heads: [],
+        leftOut: 0,
+      }),
     "records.import": ({ file }) => job("import", { file, added: 900, entries: 1_204, heads: [] }),
+    "proofs.data": ({ as }) => ({ ...fakePdf(`proof.${as}`), mime: as === "csv" ? "text/csv" : "application/json" }),
     "reports.make": ({ what }) => job("report", fakePdf(`${what}.pdf`)),
     "program.validate": () =>
       job("validate", {

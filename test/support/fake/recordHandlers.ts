@@ -3,26 +3,20 @@ import type { Handlers } from "../../../app/contract/methods.ts";
 import type { SpindleRow } from "../../../app/contract/recordViews.ts";
 import { AppError } from "../../../app/contract/result.ts";
 import { spindle as spindleSchema } from "../../../app/ledger/register.ts";
+import { readChecks } from "../../../main/import/checks/readChecks.ts";
+import { openTable } from "../../../main/import/openTable.ts";
 import { readList } from "../../../main/import/readList.ts";
 import { plainLabel } from "../../../main/import/Twins.ts";
 import type { FakeState } from "../fakeCore.ts";
+import { fakeDue } from "./fakeDue.ts";
 import { fakeRow } from "./fakeHistory.ts";
 import { idsFrom } from "./fakeId.ts";
 import { fakeCheckPage, fakeDetail, fakeFleet, fakeTrend, fakeWaveform } from "./fakePages.ts";
+import { recordsForImport } from "./recordsForImport.ts";
 
 const newId = idsFrom(90_000);
-type Kind =
-  | "works"
-  | "register"
-  | "spindles"
-  | "adapters"
-  | "gauges"
-  | "operators"
-  | "checks"
-  | "baseline"
-  | "stop"
-  | "services";
-type Names = Extract<keyof Handlers, `${Kind}.${string}`>;
+type Kind = "works" | "register" | "spindles" | "adapters" | "gauges" | "checks" | "baseline" | "stop" | "services";
+type Names = Exclude<Extract<keyof Handlers, `${Kind}.${string}`>, "adapters.factor">; // that one belongs to the proofs
 
 export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
   const rowOf = (spindleId: string): SpindleRow => {
@@ -37,9 +31,15 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
     state.checks[at] = { ...check, voided: { reason } };
     return state.refile(check.spindleId);
   };
-  const listOf = (file: ListFile) => {
+  const listOf = async (file: ListFile) => {
+    const table = await openTable(file);
+    if (file.what === "checks") {
+      const read = readChecks(file, table, recordsForImport(state));
+      return { preview: read.preview, bodies: [], imported: read.rows.length };
+    }
     const names = new Set(file.what === "spindles" ? state.spindles.map((s) => plainLabel(s.spindle.name)) : []);
-    return readList(file, { names, serials: new Set() }, newId);
+    const { preview, bodies } = readList({ ...file, what: file.what }, table, { names, serials: new Set() }, newId);
+    return { preview, bodies, imported: bodies.length };
   };
   /** Work that is done before anybody asks. */
   const finished = (what: string, result: unknown) => {
@@ -70,6 +70,7 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
           xAxis,
         ),
         details: checks.filter((check) => check.voided === undefined).map(fakeDetail),
+        due: fakeDue(row, new Date(state.nowMs()).toISOString().slice(0, 10)),
         stop: row.stopped ? { checkId: row.last!.checkId, sinceMs: row.last!.measuredAtMs } : undefined,
       };
     },
@@ -108,13 +109,6 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
       state.say("register.changed", { what: "gauges" });
       return row;
     },
-    "operators.list": () => state.operators,
-    "operators.save": ({ name, role, state: held, operatorId }) => {
-      const saved = { operatorId: operatorId ?? newId(), name, role, state: held };
-      state.operators = [...state.operators.filter((one) => one.operatorId !== saved.operatorId), saved];
-      state.say("register.changed", { what: "operators" });
-      return saved;
-    },
     "checks.list": ({ spindleId }) => ({
       rows: state.checks.filter((check) => check.spindleId === spindleId),
       more: false,
@@ -128,13 +122,13 @@ export function recordHandlers(state: FakeState): Pick<Handlers, Names> {
       const row = state.checks.find((check) => check.checkId === checkId);
       return fakeWaveform(cycleId, row?.valueN ?? 0);
     },
-    "register.preview": (file) => listOf(file).preview,
-    "register.import": (file) => {
-      const { bodies, preview } = listOf(file);
+    "register.preview": async (file) => (await listOf(file)).preview,
+    "register.import": async (file) => {
+      const { bodies, preview, imported } = await listOf(file);
       if (file.what === "spindles")
         for (const body of bodies) state.spindles.push(fakeRow(spindleSchema.parse(body), []));
-      state.say("register.changed", { what: file.what });
-      return finished("listImport", { imported: bodies.length, passedOver: preview.passedOver });
+      state.say("register.changed", { what: file.what === "checks" ? "spindles" : file.what });
+      return finished("listImport", { imported, passedOver: preview.passedOver });
     },
     "checks.rejudge": () => {
       const [check] = state.checks;

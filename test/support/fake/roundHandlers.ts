@@ -1,10 +1,12 @@
 import type { Handlers } from "../../../app/contract/methods.ts";
 import { AppError } from "../../../app/contract/result.ts";
 import type { DockingView, MadeFile, RoundView, StopView } from "../../../app/contract/roundViews.ts";
+import type { StoredDumpFormat } from "../../../app/ledger/round.ts";
 import { plainCalendar, type WorksCalendar } from "../../../app/round/due/WorksCalendar.ts";
 import { matchRound } from "../../../app/round/match/matchRound.ts";
 import type { Take } from "../../../app/round/take/Take.ts";
 import type { FakeState } from "../fakeCore.ts";
+import { fakeDue } from "./fakeDue.ts";
 import { idsFrom } from "./fakeId.ts";
 
 type Part = Pick<
@@ -17,6 +19,7 @@ export function roundHandlers(state: FakeState): Part {
   const nextId = idsFrom(8_000);
   let calendar: WorksCalendar = plainCalendar;
   const rounds: RoundView[] = [];
+  const formats: StoredDumpFormat[] = [];
   const today = new Date(state.nowMs()).toISOString().slice(0, 10);
   const file: MadeFile = { fileName: "round.pdf", mime: "application/pdf", base64: "" };
   let work: DockingView | undefined;
@@ -37,6 +40,7 @@ export function roundHandlers(state: FakeState): Part {
       adapterId: undefined,
       location: String(i + 1),
       retired: false,
+      passed: undefined,
       done: undefined,
     };
   };
@@ -44,6 +48,10 @@ export function roundHandlers(state: FakeState): Part {
     const round = rounds.find((r) => r.roundId === roundId);
     if (round === undefined) throw new AppError("notFound", "There is no such round.");
     return round;
+  };
+  const refuseChanged = (round: RoundView, seen: string | undefined) => {
+    if (seen !== undefined && seen !== round.version)
+      throw new AppError("conflict", "This round was changed meanwhile.", { key: "roundChanged" });
   };
   const dock = (stops: readonly StopView[], roundId: string | undefined, takes: readonly Take[]): DockingView => {
     const match = matchRound(
@@ -62,7 +70,7 @@ export function roundHandlers(state: FakeState): Part {
       source: "file",
       fileName: "memory.txt",
       formatName: "learned",
-      columns: [],
+      columns: [{ head: undefined, sample: "17.92", field: "force" }],
       undecided: [],
       clock: { offsetMs: -3_720_000, driftPpm: 12, setSince: false, assumed: false },
       lines: { rejected: [], passedOver: 2, announced: takes.length, incomplete: false, tooMany: false },
@@ -87,18 +95,22 @@ export function roundHandlers(state: FakeState): Part {
     return work;
   };
 
+  const leadTo = (roundId: string | undefined, at: number) => {
+    const { series } = state;
+    const stop = roundId === undefined ? undefined : found(roundId).stops[at];
+    const tag = { ...series.draft.tag, spindleId: stop?.spindleId, adapterId: stop?.adapterId };
+    const draft = series.change({ roundId, tag });
+    state.say("draft.changed", draft);
+    return draft;
+  };
+
   return {
     "rounds.due": () => ({
       today,
-      rows: state.spindles.map((row) => ({
-        spindleId: row.spindle.spindleId,
-        dueOn: row.dueOn ?? today,
-        why: row.last === undefined ? ("neverMeasured" as const) : ("interval" as const),
-        also: [],
-        overdueDays: Math.round((Date.parse(today) - Date.parse(row.dueOn ?? today)) / 86_400_000),
-      })),
+      rows: state.spindles.map((row) => fakeDue(row, today)),
       calendar,
     }),
+    "rounds.getCalendar": () => calendar,
     "rounds.saveCalendar": (next) => {
       calendar = next;
       return next;
@@ -108,6 +120,7 @@ export function roundHandlers(state: FakeState): Part {
     "rounds.save": (input) => {
       const round: RoundView = {
         roundId: input.roundId ?? nextId(),
+        version: nextId(),
         name: input.name,
         on: input.on,
         state: "open",
@@ -119,24 +132,47 @@ export function roundHandlers(state: FakeState): Part {
         walk: 12,
         note: input.note ?? "",
       };
+      if (input.roundId !== undefined) {
+        refuseChanged(found(input.roundId), input.version);
+        rounds.splice(rounds.indexOf(found(input.roundId)), 1);
+      }
       rounds.unshift(round);
       state.say("round.changed", round);
       return round;
     },
-    "rounds.end": ({ roundId, state: ended }) => {
+    "rounds.end": ({ roundId, version, state: ended }) => {
+      refuseChanged(found(roundId), version);
       const round = { ...found(roundId), state: ended };
       rounds.splice(rounds.indexOf(found(roundId)), 1, round);
       return round;
     },
+    "rounds.lead": ({ roundId }) => leadTo(roundId ?? undefined, 0),
+    "rounds.pass": ({ roundId, spindleId, as, why }) => {
+      const round = found(roundId);
+      const at = round.stops.findIndex((s) => s.spindleId === spindleId);
+      const stops = round.stops.map((s, i) => (i === at ? { ...s, passed: { as, why } } : s));
+      rounds.splice(rounds.indexOf(round), 1, { ...round, stops });
+      state.say("round.changed", { ...round, stops });
+      return leadTo(roundId, at + 1);
+    },
     "rounds.sheet": () => file,
     "rounds.calendar": () => file,
     "labels.print": () => file,
-    "formats.list": () => [],
-    "formats.keep": ({ name }) => ({
-      formatId: nextId(),
-      name,
-      format: { version: 1, name, separator: ";", fields: [{ field: "force" }] },
-    }),
+    "formats.list": () => formats,
+    "formats.keep": ({ name }) => {
+      const format: StoredDumpFormat = {
+        formatId: nextId(),
+        name,
+        format: { version: 1, name, separator: ";", fields: [{ field: "force" }] },
+      };
+      formats.push(format);
+      return format;
+    },
+    "formats.save": ({ formatId, name, state }) => {
+      const at = formats.findIndex((format) => format.formatId === formatId);
+      formats[at] = { ...formats[at]!, name, state };
+      return formats[at];
+    },
     "docking.read": ({ dockingId, roundId, text }) => {
       if (dockingId !== undefined && work !== undefined) return work;
       const stops =
@@ -155,6 +191,19 @@ export function roundHandlers(state: FakeState): Part {
     },
     "docking.fetch": () => {
       throw new AppError("link", "The gauge has sent nothing.", { key: "memorySilent" });
+    },
+    "docking.demo": () => {
+      const stops = state.spindles.slice(0, 4).map((r, i) => stopOf(r.spindle.spindleId, i));
+      const takes = stops.map(
+        (s, i): Take => ({
+          valueN: s.expectedN,
+          atMs: state.nowMs() - (4 - i) * 300_000,
+          location: s.location,
+          kind: "held",
+          refused: undefined,
+        }),
+      );
+      return dock(stops, undefined, takes);
     },
     "docking.type": ({ roundId, values }) =>
       dock(

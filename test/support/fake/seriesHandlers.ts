@@ -58,6 +58,7 @@ export function seriesHandlers(state: FakeState): Pick<Handlers, Names> {
         standardUncertaintyN: forming.budget.standardN,
         verdict: forming.judgement.verdict,
         basis: draft.figures.basis,
+        source: draft.typed === undefined ? "measured" : "typed",
         n: draft.figures.n,
         dropFromBaseline: forming.judgement.dropFromBaseline,
         dropFromPrevious: undefined,

@@ -2,25 +2,35 @@ import { spawnSync } from "node:child_process";
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { exportArchive } from "../../../main/archive/exportArchive.ts";
 import { backup } from "../../../main/store/copies/backup.ts";
 import { verifyFile } from "../../../main/store/ledger/verifyFile.ts";
 import { openReader, openStore } from "../../../main/store/open.ts";
 import { fillStore } from "../fullStore.ts";
-import { acts, openHere, type Scene } from "./acts.ts";
+import { ARCHIVE, acts, openHere, type Scene } from "./acts.ts";
 
 /** Which call fails how: `when=3` the third, `when=3+` from the third on. */
 export type Fault = {
-  readonly call: "fsync" | "pwrite64";
+  readonly call: "fsync" | "pwrite64" | "write";
   readonly error: "EIO" | "ENOSPC";
   readonly lasting: boolean;
 };
 
-export const faults: readonly Fault[] = [
+const faults: readonly Fault[] = [
   { call: "fsync", error: "EIO", lasting: false },
   { call: "fsync", error: "EIO", lasting: true },
   { call: "pwrite64", error: "ENOSPC", lasting: false },
   { call: "pwrite64", error: "ENOSPC", lasting: true },
 ];
+
+/** An archive is written from its beginning to its end, not in places as a data file is. */
+const faultsOfExport: readonly Fault[] = [
+  ...faults.filter(({ call }) => call === "fsync"),
+  { call: "write", error: "ENOSPC", lasting: false },
+  { call: "write", error: "ENOSPC", lasting: true },
+];
+
+export const faultsOf = (act: string): readonly Fault[] => (act === "export" ? faultsOfExport : faults);
 
 /** Why faults cannot be injected here, or undefined. */
 export function cannotInject(): string | undefined {
@@ -71,17 +81,22 @@ const sceneIn = (home: string): Scene => ({
   file: join(home, "file", "holdfast.sqlite"),
   other: join(home, "other", "holdfast.sqlite"),
   backup: join(home, "backup.sqlite"),
+  archive: join(home, "other.zip"),
   folder: join(home, "new"),
 });
+
+const watch = { progress: () => {}, goOn: () => {} };
 
 async function setScene(home: string): Promise<void> {
   const scene = sceneIn(home);
   mkdirSync(scene.folder, { recursive: true });
   const other = openStore({ path: scene.other, now: () => 1_709_500_000_000, machine: "other hall" });
   other.append([
-    { kind: "proof", body: { name: "one" } },
-    { kind: "proof", body: { name: "two" } },
+    { kind: "attachment", body: { name: "one" } },
+    { kind: "attachment", body: { name: "two" } },
   ]);
+  const options = { waveforms: true, program: "0.1.0", demo: false, nowMs: 1_709_500_000_000 };
+  await exportArchive(other.db, { file: scene.archive, ...options, watch });
   other.close();
   const store = openHere(scene.file);
   fillStore(store, 4);
@@ -90,7 +105,7 @@ async function setScene(home: string): Promise<void> {
   const made = await backup(db, {
     folder: home,
     nowMs: 1_709_550_000_000,
-    watch: { progress: () => {}, goOn: () => {} },
+    watch,
   });
   db.close();
   cpSync(made.file, scene.backup);
@@ -107,12 +122,13 @@ function runWith(act: string, scene: Scene, { call, error, lasting }: Fault, n: 
     `trace=${call}`,
     "-e",
     inject,
+    ...(call === "write" ? partsOfArchive(scene).flatMap((path) => ["-P", path]) : []),
     process.execPath,
     program,
     act,
     JSON.stringify(scene),
   ];
-  const { stdout, stderr, status, signal } = spawnSync("strace", args, { encoding: "utf8", timeout: 60_000 });
+  const { stdout, stderr, status, signal } = spawnSync("strace", args, { encoding: "utf8", timeout: 300_000 });
   const strange =
     stdout === ""
       ? ` ${stderr
@@ -122,6 +138,12 @@ function runWith(act: string, scene: Scene, { call, error, lasting }: Fault, n: 
           .join(" | ")}`
       : "";
   return { said: stdout.trim(), injected: stderr.includes("(INJECTED)"), exit: signal ?? `${status}${strange}` };
+}
+
+/** Other things are written too, the answer among them: only these are to fail. */
+function partsOfArchive({ folder }: Scene): string[] {
+  const part = join(folder, `${ARCHIVE}.part`);
+  return [part, ...Array.from({ length: 60 }, (_, i) => `${part}.${i}`)];
 }
 
 async function judge(act: string, scene: Scene, said: string, exit: string): Promise<string[]> {

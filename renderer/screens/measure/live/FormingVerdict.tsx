@@ -2,15 +2,15 @@ import { useState } from "react";
 import { useStore } from "zustand";
 import type { Draft } from "../../../../app/contract/seriesViews.ts";
 import type { ForceUnit } from "../../../../app/quantity/forceUnits.ts";
+import { reasonsText } from "../../../../app/words/reasonSentence.ts";
+import { remarkWords } from "../../../../app/words/remarkWords.ts";
+import { settlingTexts, settlingWords } from "../../../../app/words/settlingWords.ts";
 import { useCore } from "../../../state/CoreContext.ts";
 import { Button } from "../../../ui/Button.tsx";
 import { Dialog } from "../../../ui/Dialog.tsx";
 import { Caution } from "../../../ui/feedback/Caution.tsx";
 import { VerdictWord } from "../../../ui/verdict/VerdictWord.tsx";
 import { commonTexts } from "../../../words/commonTexts.ts";
-import { reasonsText } from "../../../words/records/reasonSentence.ts";
-import { remarkWords } from "../../../words/records/remarkWords.ts";
-import { settlingTexts, settlingWords } from "../../../words/records/settlingWords.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { BudgetFigures } from "../../check/BudgetTable.tsx";
 import { measureTexts } from "../texts.ts";
@@ -31,8 +31,13 @@ export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonl
         <p className="step">{draft.tag.spindleId === undefined ? words.nextSpindle : words.formingSoon}</p>
       ) : (
         <>
-          <div role="status">
-            <VerdictWord verdict={forming.judgement.verdict} size="large" />
+          <div className="verdict-line">
+            <div role="status">
+              <VerdictWord verdict={forming.judgement.verdict} size="large" />
+            </div>
+            <Button kind="quiet" onClick={() => setBudgetShown(true)}>
+              {words.showBudgetShort}
+            </Button>
           </div>
           <p className="why">{reasonsText(forming.judgement.reasons, speech, unit, forming.budget.expandedN)}</p>
           {forming.settling !== undefined && forming.settling !== null && (
@@ -41,11 +46,6 @@ export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonl
           {(forming.judgement.verdict === "stop" || forming.judgement.verdict === "cannotTell") && (
             <Caution title={words.cautionTitle}>{settling[forming.judgement.verdict]}</Caution>
           )}
-          <div>
-            <Button kind="quiet" onClick={() => setBudgetShown(true)}>
-              {words.showBudget}
-            </Button>
-          </div>
           {budgetShown && (
             <Dialog
               wide
@@ -57,7 +57,8 @@ export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonl
               <BudgetFigures budget={forming.budget} unit={unit} />
             </Dialog>
           )}
-          {forming.weakenedBy.length > 0 && (
+          {/* With the gauge clamped, what the hand does next goes before what weakens the figure. */}
+          {forming.weakenedBy.length > 0 && !loaded && (
             <p className="small">
               <b>{words.weakened}</b>{" "}
               {speech.list(forming.weakenedBy.map((remark) => remarkWords(remark, speech, unit)))}

@@ -15,9 +15,11 @@ export function NextStep({ draft, capacity }: { readonly draft: Draft; readonly 
     ? words.nextGauge
     : draft.tag.spindleId === undefined
       ? words.nextSpindle
-      : zeroed
-        ? words.nextClamp
-        : words.nextZero;
+      : draft.tag.gaugeId === undefined
+        ? words.nextWhichGauge
+        : zeroed
+          ? words.nextClamp
+          : words.nextZero;
   return (
     <div className="forming">
       <p className="step">{step}</p>

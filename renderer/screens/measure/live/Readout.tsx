@@ -45,7 +45,8 @@ export function Readout({
   );
   // Room for the widest figure this gauge can show, so that the size does not jump between 0.01 and 17.92.
   const widest = Math.max(figure.length, figureOf(capacityN)?.length ?? 5);
-  const loud = !heard || word === "overload" || word === "silent";
+  const beginning = linkState === "opening" || linkState === "listening";
+  const loud = !beginning && (!heard || word === "overload" || word === "silent");
 
   return (
     <section className="readout" aria-label={words.force}>
@@ -65,7 +66,7 @@ export function Readout({
         <span>{holding === undefined ? undefined : words.holdingFor(holding)}</span>
         <span>{zero === undefined ? words.noZero : words.zeroIs(zero)}</span>
         <span>{greatest === undefined ? undefined : words.greatest(greatest)}</span>
-        <Button kind="quiet" keyHint="F" onClick={onWall}>
+        <Button kind="quiet" icon="wholeScreen" keyHint="F" onClick={onWall}>
           {words.wall}
         </Button>
         <Button keyHint="Z" onClick={() => report(takeZero(core))}>

@@ -1,8 +1,10 @@
+import { useRef } from "react";
 import { useStore } from "zustand";
 import type { Draft } from "../../../../app/contract/seriesViews.ts";
 import type { ForceUnit } from "../../../../app/quantity/forceUnits.ts";
 import { useCore } from "../../../state/CoreContext.ts";
 import { Button } from "../../../ui/Button.tsx";
+import { useHeightAs } from "../../../ui/useHeightAs.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { lastCounting } from "../acts.ts";
 import { measureTexts } from "../texts.ts";
@@ -23,12 +25,14 @@ export function Acts({
   const core = useCore();
   const speech = useSpeech();
   const words = useWords(measureTexts);
+  const bar = useRef<HTMLDivElement>(null);
+  useHeightAs("--only-acts-height", bar); // where there is no room for more, only they stay in sight
   const filing = useStore(core.draft, (state) => state.filing);
   const valueN = draft.forming?.valueN ?? draft.figures.meanN;
   const last = lastCounting(draft);
   const ready = draft.cannotFile === undefined && valueN !== undefined && spindleName !== undefined;
   return (
-    <div className="series-acts">
+    <div className="series-acts" ref={bar}>
       <Button kind="main" keyHint={words.spaceKey} disabled={!ready} busy={filing} onClick={acts.file}>
         {filing ? words.filing : ready ? words.file(speech.force(valueN, unit), spindleName) : words.fileNothing}
       </Button>

@@ -1,9 +1,9 @@
 import { useEffect, useRef } from "react";
 import type { CycleView, Draft } from "../../../../app/contract/seriesViews.ts";
 import type { ForceUnit } from "../../../../app/quantity/forceUnits.ts";
+import { flagTexts } from "../../../../app/words/recordTexts.ts";
 import { useCore } from "../../../state/CoreContext.ts";
 import { Button } from "../../../ui/Button.tsx";
-import { flagTexts } from "../../../words/records/recordTexts.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { useReport } from "../../shell/useReport.ts";
 import { changeSeries, lastCounting } from "../acts.ts";
@@ -65,7 +65,7 @@ function CycleCard({
       <span className="num">{figure(cycle.settledN ?? cycle.peakN)}</span>
       <small className="about">
         {cycle.settledN === undefined ? words.peakOnly : (coarse ? words.peakAtLeast : words.peak)(figure(cycle.peakN))}
-        {cycle.noiseN !== undefined && ` · ${words.noise(figure(cycle.noiseN))}`}
+        {cycle.noiseN !== undefined && remarks.length === 0 && ` · ${words.noise(figure(cycle.noiseN))}`}
         {remarks.length > 0 && <b> · {remarks.join(", ")}</b>}
       </small>
       {dropped ? <WhyLeftOut cycle={cycle} /> : null}

@@ -11,6 +11,12 @@ export function SeriesSum({ draft, unit }: { readonly draft: Draft; readonly uni
   const { figures, forming, typed } = draft;
   const valueN = forming?.valueN ?? figures.meanN;
   if (valueN === undefined) return null;
+  const corrected =
+    draft.tag.gaugeId === undefined
+      ? words.correctedAdapter
+      : draft.tag.adapterId === undefined
+        ? words.correctedGauge
+        : words.corrected;
   const budget = forming?.budget;
   const factor = forming === undefined || !figures.meanN ? undefined : forming.valueN / figures.meanN;
   const share =
@@ -30,7 +36,7 @@ export function SeriesSum({ draft, unit }: { readonly draft: Draft; readonly uni
         <i>{unitText(unit)}</i>
       </span>
       {factor !== undefined && Math.abs(factor - 1) > 5e-5 && figures.meanN !== undefined && (
-        <small>{words.corrected(speech.forceFigure(figures.meanN, unit), speech.number(factor, 4))}</small>
+        <small>{corrected(speech.forceFigure(figures.meanN, unit), speech.number(factor, 4))}</small>
       )}
       {budget !== undefined && (
         <small>

@@ -1,5 +1,7 @@
 import { useState } from "react";
 import type { Draft } from "../../../../app/contract/seriesViews.ts";
+import { checkReasons } from "../../../../app/words/checkReasons.ts";
+import { checkReasonTexts } from "../../../../app/words/recordTexts.ts";
 import { useCore } from "../../../state/CoreContext.ts";
 import { Button } from "../../../ui/Button.tsx";
 import { Dialog } from "../../../ui/Dialog.tsx";
@@ -8,8 +10,6 @@ import { NoteField } from "../../../ui/field/NoteField.tsx";
 import { TextField } from "../../../ui/field/TextField.tsx";
 import { commonTexts } from "../../../words/commonTexts.ts";
 import { parseNumber } from "../../../words/parseNumber.ts";
-import { checkReasons } from "../../../words/records/checkReasons.ts";
-import { checkReasonTexts } from "../../../words/records/recordTexts.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { useReport } from "../../shell/useReport.ts";
 import { changeSeries } from "../acts.ts";

@@ -1,5 +1,6 @@
 import type { Draft } from "../../../../app/contract/seriesViews.ts";
-import { checkReasonTexts } from "../../../words/records/recordTexts.ts";
+import { checkReasonTexts } from "../../../../app/words/recordTexts.ts";
+import { useRolesCount } from "../../../state/useRolesCount.ts";
 import { useWords } from "../../../words/SpeechContext.tsx";
 import { measureTexts } from "../texts.ts";
 import { useTagNames } from "./useTagNames.ts";
@@ -19,6 +20,7 @@ export function TagBar({ draft, onOpen }: { readonly draft: Draft; readonly onOp
   const words = useWords(measureTexts);
   const reasons = useWords(checkReasonTexts);
   const names = useTagNames(draft);
+  const rolesCount = useRolesCount();
   const warm = draft.spindleWarm === undefined ? words.warmOrCold : draft.spindleWarm ? words.warm : words.cold;
   const parts: readonly {
     part: TagPart;
@@ -30,7 +32,7 @@ export function TagBar({ draft, onOpen }: { readonly draft: Draft; readonly onOp
     { part: "spindle", ...names.spindle, wanted: true },
     { part: "adapter", ...names.adapter },
     { part: "gauge", ...names.gauge, wanted: true },
-    { part: "operator", ...names.operator },
+    { part: "operator", ...names.operator, wanted: rolesCount },
     { part: "check", name: reasons[draft.reason], about: draft.note === "" ? warm : `${warm} · ${draft.note}` },
   ];
   return (

@@ -1,10 +1,14 @@
+import type { GaugeRow } from "../../../../app/contract/recordViews.ts";
 import type { Draft } from "../../../../app/contract/seriesViews.ts";
 import { taperFit } from "../../../../app/verdict/taperFit.ts";
+import { roleTexts } from "../../../../app/words/recordTexts.ts";
 import { useCore } from "../../../state/CoreContext.ts";
 import { hrefOf } from "../../../state/routeStore.ts";
 import { useList } from "../../../state/useList.ts";
+import { useRolesCount } from "../../../state/useRolesCount.ts";
 import { type Choice, Picker } from "../../../ui/Picker.tsx";
-import { useWords } from "../../../words/SpeechContext.tsx";
+import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
+import { peopleTexts } from "../../people/peopleTexts.ts";
 import { useReport } from "../../shell/useReport.ts";
 import { changeSeries } from "../acts.ts";
 import { measureTexts } from "../texts.ts";
@@ -24,13 +28,21 @@ export function TagPicker({
 }) {
   const core = useCore();
   const report = useReport();
+  const speech = useSpeech();
   const words = useWords(measureTexts);
+  const people = useWords(peopleTexts);
+  const roleWords = useWords(roleTexts);
+  const rolesCount = useRolesCount();
   const spindles = useList("spindles").rows ?? [];
   const adapters = useList("adapters").rows ?? [];
   const gauges = useList("gauges").rows ?? [];
   const operators = useList("operators").rows ?? [];
   const taper = spindles.find((row) => row.spindle.spindleId === draft.tag.spindleId)?.spindle.taper;
 
+  const doubtOf = (state: GaugeRow["proofState"], dueOn: string | undefined) => {
+    if (state === "off") return words.foundOff;
+    return state === "pastDue" && dueOn !== undefined ? words.pastDue(speech.plainDate(dueOn)) : undefined;
+  };
   const kinds: Record<
     Chosen,
     {
@@ -82,7 +94,7 @@ export function TagPicker({
           id: gauge.gaugeId,
           name: gauge.name,
           about: gauge.serial ?? "",
-          doubt: proofState === "pastDue" ? words.notProved : undefined,
+          doubt: doubtOf(proofState, gauge.dueOn),
         })),
       chosen: draft.tag.gaugeId,
       empty: words.noneYetGauge,
@@ -90,12 +102,12 @@ export function TagPicker({
       href: hrefOf({ place: "gauges" }),
     },
     operator: {
-      title: words.chooseOperator,
+      title: rolesCount ? people.whoTitle : words.chooseOperator,
       choices: operators
         .filter((operator) => operator.state === "inUse")
-        .map(({ operatorId, name }) => ({ id: operatorId, name })),
+        .map(({ operatorId, name, role }) => ({ id: operatorId, name, about: roleWords[role] })),
       chosen: draft.tag.operatorId,
-      none: words.noOperator,
+      none: rolesCount ? people.shiftEnd : words.noOperator,
       empty: words.noneYetOperator,
       add: words.addOperator,
       href: hrefOf({ place: "setup" }),

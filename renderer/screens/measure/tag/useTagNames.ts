@@ -1,5 +1,7 @@
+import type { GaugeRow } from "../../../../app/contract/recordViews.ts";
 import type { Draft } from "../../../../app/contract/seriesViews.ts";
 import { taperFit } from "../../../../app/verdict/taperFit.ts";
+import { roleTexts } from "../../../../app/words/recordTexts.ts";
 import { useProgram } from "../../../state/CoreContext.ts";
 import { useList } from "../../../state/useList.ts";
 import { forceUnitOf } from "../../../words/Speech.ts";
@@ -15,6 +17,7 @@ const dotted = (parts: readonly (string | undefined)[]) =>
 export function useTagNames(draft: Draft): Record<"spindle" | "adapter" | "gauge" | "operator", TagName> {
   const speech = useSpeech();
   const words = useWords(measureTexts);
+  const roleWords = useWords(roleTexts);
   const unitShown = useProgram((state) => state.works?.unitShown);
   const { spindleId, adapterId, gaugeId, operatorId } = draft.tag;
   const spindle = useList("spindles").rows?.find((row) => row.spindle.spindleId === spindleId)?.spindle;
@@ -36,7 +39,7 @@ export function useTagNames(draft: Draft): Record<"spindle" | "adapter" | "gauge
           ? ""
           : dotted([
               wrongTaper ? `${words.otherTaper}: ${adapter.taper}` : undefined,
-              adapter.assumed ? words.scaleAssumed : words.scale(speech.number(adapter.scale, 3)),
+              adapter.assumed ? words.scaleAssumed : `× ${speech.number(adapter.scale, 3)}`,
               due(adapter.dueOn, adapterRow?.proofState ?? "none"),
             ]),
       doubt: wrongTaper || adapterRow?.proofState === "pastDue",
@@ -47,11 +50,19 @@ export function useTagNames(draft: Draft): Record<"spindle" | "adapter" | "gauge
         gaugeRow === undefined
           ? ""
           : dotted([
-              words.upTo(speech.force(gaugeRow.gauge.capacityN, forceUnitOf(unitShown), 1000)),
-              gaugeRow.gauge.dueOn === undefined ? words.notProved : due(gaugeRow.gauge.dueOn, gaugeRow.proofState),
+              // What is past due fills the line: the doubt must not be the part that is cut off.
+              doubtful(gaugeRow) ? undefined : speech.force(gaugeRow.gauge.capacityN, forceUnitOf(unitShown), 1000),
+              gaugeRow.proofState === "off" ? words.foundOff : undefined,
+              gaugeRow.proofState === "off"
+                ? undefined
+                : gaugeRow.gauge.dueOn === undefined
+                  ? words.notProved
+                  : due(gaugeRow.gauge.dueOn, gaugeRow.proofState),
             ]),
-      doubt: gaugeRow?.proofState === "pastDue",
+      doubt: gaugeRow !== undefined && doubtful(gaugeRow),
     },
-    operator: { name: operator?.name, about: "" },
+    operator: { name: operator?.name, about: operator === undefined ? "" : roleWords[operator.role] },
   };
 }
+
+const doubtful = ({ proofState }: GaugeRow) => proofState === "pastDue" || proofState === "off";

@@ -2,7 +2,7 @@ import { useMemo, useState } from "react";
 import type { SpindlePage } from "../../../../app/contract/recordViews.ts";
 import type { ForceUnit } from "../../../../app/quantity/forceUnits.ts";
 import type { ChartSignal } from "../../../../app/trend/control/levelCharts.ts";
-import { hrefOf } from "../../../state/routeStore.ts";
+import { go, hrefOf } from "../../../state/routeStore.ts";
 import { Choices } from "../../../ui/field/Choices.tsx";
 import { unitText } from "../../../words/Speech.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
@@ -24,6 +24,11 @@ export function ControlPanel({ page, unit }: { readonly page: SpindlePage; reado
   const points = useMemo(() => ownPoints(page), [page]);
   const charts = useMemo(() => chartsOf(points, kind, chosen), [points, kind, chosen]);
   const alarms = useMemo(() => falseAlarms(kind, chosen), [kind, chosen]);
+  const why = useWhy();
+  const open = (at: number) => {
+    const checkId = points[at]?.checkId;
+    if (checkId !== undefined) go({ place: "spindle", spindleId: page.row.spindle.spindleId, checkId });
+  };
   if (page.trend.points.length === 0) return null;
   const title = <h2 id="control-title">{words.title}</h2>;
   if (charts === undefined) {
@@ -50,7 +55,7 @@ export function ControlPanel({ page, unit }: { readonly page: SpindlePage; reado
         options={kinds.map((value) => ({ value, label: words[value] }))}
         onChoose={setKind}
       />
-      <ChartPlots charts={charts} points={points} kind={kind} unit={unit} />
+      <ChartPlots charts={charts} points={points} kind={kind} unit={unit} why={why} open={open} />
       <p className="small soft">
         {words.plotNote}{" "}
         {alarms === undefined

@@ -1,4 +1,6 @@
+import type { PointerEvent } from "react";
 import { niceTicks } from "../../../chart/niceTicks.ts";
+import type { PickedCheck } from "./usePicked.ts";
 import "./control.css";
 
 export type PlotLine = {
@@ -13,7 +15,7 @@ const LEFT = 62;
 const FOR_WORDS = 64;
 const BELOW = 22;
 
-/** A small plot check by check, in their order: values, limits with their words, signals ringed. */
+/** A small plot check by check, in their order: values, limits with their words, signals ringed; keys and pointer pick a check. */
 export function LinePlot({
   about,
   values,
@@ -25,6 +27,7 @@ export function LinePlot({
   height,
   fromZero = false,
   baseline = 0,
+  picked,
 }: {
   readonly about: string;
   /** What is not finite has no mark. */
@@ -40,6 +43,7 @@ export function LinePlot({
   readonly fromZero?: boolean;
   /** So many of the first checks set the limits: a ground of their own. */
   readonly baseline?: number;
+  readonly picked: PickedCheck;
 }) {
   const all = [...Array.from(values), ...lines.flatMap(({ at }) => (typeof at === "number" ? [at] : Array.from(at)))];
   const finite = all.filter(Number.isFinite);
@@ -62,8 +66,25 @@ export function LinePlot({
   };
   const ticks = niceTicks(bottom, top, Math.max(2, floor / 45));
   const ringed = new Set(signals);
+  const under = (event: PointerEvent<SVGSVGElement>) => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const at = Math.floor(((((event.clientX - box.left) / box.width) * width - LEFT) / (right - LEFT)) * values.length);
+    return at >= 0 && at < values.length ? at : undefined;
+  };
   return (
-    <svg className="line-plot" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={about}>
+    <svg
+      className="line-plot"
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-label={about}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: arrow keys walk from check to check
+      tabIndex={0}
+      onKeyDown={picked.keys}
+      onBlur={() => picked.pick(undefined)}
+      onPointerMove={(event) => picked.pick(under(event))}
+      onPointerLeave={() => picked.pick(undefined)}
+      onDoubleClick={() => picked.at !== undefined && picked.open(picked.at)}
+    >
       {baseline > 0 && <rect className="base" x={LEFT} y={4} width={x(baseline - 0.5) - LEFT} height={floor - 4} />}
       {ticks.values.map((value) => (
         <g key={value}>
@@ -93,6 +114,7 @@ export function LinePlot({
       <text x={right} y={height - 4} textAnchor="end">
         {ends[1]}
       </text>
+      {picked.at !== undefined && <line className="picked-at" x1={x(picked.at)} x2={x(picked.at)} y1={4} y2={floor} />}
       <path className="course" d={path(values)} />
       {Array.from(values, (value, i) =>
         Number.isFinite(value) ? (

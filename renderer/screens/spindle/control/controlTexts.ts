@@ -96,6 +96,11 @@ export const controlTexts = inBoth({
     (what: string, n: number, signals: number) =>
       `${what}: ${n} Prüfungen, davon ${signals} mit Signal; die Tabelle darunter enthält die Zahlen`,
   ],
+  how: [
+    "Arrow keys or the pointer tell a check's figures; Enter opens it.",
+    "Pfeiltasten oder Zeiger nennen die Zahlen einer Prüfung; die Eingabetaste öffnet sie.",
+  ],
+  signals: [(why: string) => `signals: ${why}`, (why: string) => `Signal: ${why}`],
   plotNote: [
     "On darker ground: the eight checks that set the level. Ringed: checks that signal.",
     "Auf dunklerem Grund: die acht Prüfungen, die das Niveau festlegen. Mit Ring: Prüfungen mit Signal.",

@@ -1,11 +1,11 @@
 import type { SpindlePage } from "../../../../app/contract/recordViews.ts";
 import { type ForceUnit, fromNewtons } from "../../../../app/quantity/forceUnits.ts";
+import { uncertaintyDecimals } from "../../../../app/words/uncertaintyDecimals.ts";
 import type { TrendView } from "../../../chart/trend/TrendView.ts";
 import { hrefOf } from "../../../state/routeStore.ts";
 import { VerdictWord } from "../../../ui/verdict/VerdictWord.tsx";
 import { unitText } from "../../../words/Speech.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
-import { uncertaintyDecimals } from "../../../words/uncertaintyDecimals.ts";
 import { trendTexts } from "./trendTexts.ts";
 
 type Shown = Pick<TrendView, "marks" | "events">;

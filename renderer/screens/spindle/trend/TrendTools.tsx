@@ -59,10 +59,10 @@ export function TrendTools({
         <Button kind="quiet" aria-pressed={isTable} onClick={onTable}>
           {words.asTable}
         </Button>
-        <Button kind="quiet" aria-label={words.savePng} onClick={() => onSave("png")}>
+        <Button kind="quiet" icon="save" aria-label={words.savePng} onClick={() => onSave("png")}>
           PNG
         </Button>
-        <Button kind="quiet" aria-label={words.saveSvg} onClick={() => onSave("svg")}>
+        <Button kind="quiet" icon="save" aria-label={words.saveSvg} onClick={() => onSave("svg")}>
           SVG
         </Button>
       </span>

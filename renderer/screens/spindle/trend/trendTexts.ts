@@ -3,8 +3,8 @@ import { inBoth } from "../../../words/inBoth.ts";
 /** What the trend chart and its figures say. */
 export const trendTexts = inBoth({
   warning: ["warning", "Warnung"],
-  minimum: ["least", "mindestens"],
-  maximum: ["most", "höchstens"],
+  minimum: ["minimum", "Mindestkraft"],
+  maximum: ["maximum", "Höchstkraft"],
   guard: ["guard band", "Schutzband"],
   today: ["today", "heute"],
   baseline: ["baseline", "Ausgangswert"],
@@ -19,7 +19,7 @@ export const trendTexts = inBoth({
   counts: [(n: string) => `${n} changes`, (n: string) => `${n} Wechsel`],
   step: [(share: string) => `step ${share}`, (share: string) => `Sprung ${share}`],
   reach: [(when: string) => `warning: ${when}`, (when: string) => `Warnung: ${when}`],
-  reachMinimum: [(when: string) => `least: ${when}`, (when: string) => `Mindestkraft: ${when}`],
+  reachMinimum: [(when: string) => `minimum: ${when}`, (when: string) => `Mindestkraft: ${when}`],
   between: [(low: string, high: string) => `${low} to ${high}`, (low: string, high: string) => `${low} bis ${high}`],
   from: [(low: string) => `from ${low} on`, (low: string) => `ab ${low}`],
   about: [
@@ -77,7 +77,7 @@ export const trendTexts = inBoth({
   colTo: ["to", "bis"],
   colN: ["checks", "Prüfungen"],
   colSlope: [(unit: string) => `${unit} a year`, (unit: string) => `${unit} im Jahr`],
-  colInterval: ["interval, 90 %", "Intervall, 90 %"],
+  colInterval: ["interval, 95 %", "Intervall, 95 %"],
   colP: ["chance of no trend, p", "Zufall ohne Verlauf, p"],
   startFirst: ["first check", "erste Prüfung"],
   startService: ["service", "Wartung"],

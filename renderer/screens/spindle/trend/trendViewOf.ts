@@ -1,5 +1,6 @@
 import type { CheckRow, SpindlePage } from "../../../../app/contract/recordViews.ts";
 import { type ForceUnit, newtonsPerUnit } from "../../../../app/quantity/forceUnits.ts";
+import { counterPlace } from "../../../../app/trend/trendAxis.ts";
 import { type GuardZone, guardZones } from "../../../../app/verdict/guardZones.ts";
 import type { DecisionRule } from "../../../../app/verdict/Judgement.ts";
 import type { Colours } from "../../../chart/colours.ts";
@@ -82,13 +83,20 @@ export function trendViewOf(
 
   const events: TrendEvent[] = [
     ...page.events.flatMap((event) => {
+      const atMs = Date.parse(`${event.at}T12:00:00Z`);
       if (axis.kind === "counter")
         return event.counter === undefined
           ? []
-          : [{ x: event.counter, label: words.service(event.kind), kind: "service" as const }];
+          : [
+              {
+                x: counterPlace(axis.restarts, atMs, event.counter),
+                label: words.service(event.kind),
+                kind: "service" as const,
+              },
+            ];
       return [
         {
-          x: (Date.parse(`${event.at}T12:00:00Z`) - axis.originMs) / DAY_MS,
+          x: (atMs - axis.originMs) / DAY_MS,
           label: words.service(event.kind),
           kind: "service" as const,
         },

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import { serviceTexts } from "../../../words/records/recordTexts.ts";
+import { serviceTexts } from "../../../../app/words/recordTexts.ts";
 import { useWords } from "../../../words/SpeechContext.tsx";
 import { trendTexts } from "./trendTexts.ts";
 import type { TrendWords } from "./trendViewOf.ts";

@@ -5,15 +5,15 @@ import type { GaugeCurve } from "../../../../app/correction/GaugeCurve.ts";
 import { polynomialAt } from "../../../../app/numerics/polynomialAt.ts";
 import { gaugeCurveOf } from "../../../../app/proof/after/gaugeCurveOf.ts";
 import { iso376Proof } from "../../../../app/proof/iso376/iso376Proof.ts";
-import { isRefused } from "../../../../app/proof/method/ProofOptions.ts";
+import { isRefused, type ProofRefused } from "../../../../app/proof/method/ProofOptions.ts";
 import { polynomialProof } from "../../../../app/proof/method/polynomialProof.ts";
 import pontius from "../../../published/nist-strd-pontius.json" with { type: "json" };
 import { iso376Example } from "../../../support/iso376Example.ts";
 import { plainReadings } from "../../../support/plainReadings.ts";
 
-function made<T extends object>(value: T | { readonly refused: string }): T {
-  if ("refused" in value) throw new Error(value.refused);
-  return value as T; // the union's other half
+function made<T extends object>(value: T | ProofRefused): T {
+  if (isRefused(value)) throw new Error(value.refused);
+  return value;
 }
 
 describe("gaugeCurveOf", () => {

@@ -11,6 +11,7 @@ import {
   readingsSoFar,
   repeatAct,
   type Stepped,
+  skipAct,
   takeReading,
   takeUp,
 } from "../../../../app/proof/plan/proofSteps.ts";
@@ -167,5 +168,27 @@ describe("the steps of a proof", () => {
     expect(cautionsNow(until(fresh(), atLoad(2)))).toEqual([]);
     expect(cautionsNow(until(fresh(), atLoad(5)))).toEqual(["nearCapacity"]);
     expect(cautionsNow(until(fresh(), (s) => nextAct(s).kind === "finished"))).toEqual([]);
+  });
+});
+
+describe("an act left out", () => {
+  it("counts as done with nothing taken, keeps its reason, and can be taken after all", () => {
+    const before = until(step(fresh()), atLoad(2));
+    const { index } = current(before);
+    const skipped = must(skipAct(before, index, " no such weight ", at));
+    expect(standingOf(skipped)[index]).toEqual({ done: true, taking: undefined });
+    expect(skipped.events.at(-1)).toEqual({ kind: "skipped", act: index, at, reason: "no such weight" });
+    expect(readingsSoFar(skipped).length).toBe(readingsSoFar(before).length);
+    expect(atLoad(3)(skipped)).toBe(true);
+    const again = must(repeatAct(skipped, index, "weight found", at));
+    expect(current(again).index).toBe(index);
+  });
+
+  it("needs a reason, must be next, and is never the cautions", () => {
+    expect(why(skipAct(fresh(), 0, "in a hurry", at))).toBe("notNext");
+    const before = step(fresh());
+    const { index } = current(before);
+    expect(why(skipAct(before, index, "no", at))).toBe("reasonMissing");
+    expect(why(skipAct(before, index + 1, "not needed", at))).toBe("notNext");
   });
 });

@@ -19,6 +19,17 @@ describe("a gauge's clock", () => {
     expect(correctedMs(clock, pc - 10 * DAY + 43_200)).toBeCloseTo(pc - 10 * DAY, -1);
   });
 
+  it("has no drift told from two dockings within a day: a second of reading is more than a quartz drifts", () => {
+    const MINUTE = 60_000;
+    const near = clockOf({ gaugeMs: pc - 1_000, pcMs: pc }, { gaugeMs: pc - 5 * MINUTE, pcMs: pc - 5 * MINUTE });
+    expect(near).toMatchObject({ driftPpm: undefined, setSince: false, offsetMs: -1_000 });
+    const far = clockOf({ gaugeMs: pc - 2_000, pcMs: pc }, { gaugeMs: pc - DAY, pcMs: pc - DAY });
+    expect(far.driftPpm).toBeCloseTo(-2_000 / 86.4, 9);
+    // Put an hour on within that day, it is still said to have been set.
+    const set = clockOf({ gaugeMs: pc + 60 * MINUTE, pcMs: pc }, { gaugeMs: pc - MINUTE, pcMs: pc - MINUTE });
+    expect(set.setSince).toBe(true);
+  });
+
   it("is said to have been set when it moved farther than a clock drifts", () => {
     const clock = clockOf({ gaugeMs: pc, pcMs: pc }, { gaugeMs: pc - 20 * DAY + 3_600_000, pcMs: pc - 20 * DAY });
     expect(clock).toMatchObject({ setSince: true, driftPpm: undefined, offsetMs: 0 });

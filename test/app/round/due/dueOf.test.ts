@@ -59,6 +59,17 @@ describe("the next due day", () => {
     expect(due({ ...counted, changesPerDay: undefined }).why).toBe("interval");
   });
 
+  it("is not put off by a counter that began anew: what it shows since has been made at the least", () => {
+    const counted = { last: { ...last, counter: 100_000 }, intervalToolChanges: 3_000, changesPerDay: 100 };
+    const renewed = (counter: number) => due({ ...counted, counterSince: { on: "2026-01-09", counter } });
+    expect(renewed(50)).toMatchObject({ dueOn: "2026-01-31", why: "toolChanges" }); // by the pace since 1 January
+    expect(renewed(2_000)).toMatchObject({ dueOn: "2026-01-19", why: "toolChanges" }); // 1,000 left from the 9th on
+    expect(renewed(3_100)).toMatchObject({ dueOn: "2026-01-09", overdueDays: 1 });
+    expect(due({ ...counted, changesPerDay: undefined, counterSince: { on: "2026-01-09", counter: 50 } }).why).toBe(
+      "interval",
+    );
+  });
+
   it("moves from a weekend to the Friday before, and over a shutdown to the day before it", () => {
     const on = (date: string, closed: { from: string; to: string }[] = []) =>
       dueOf(facts({ intervalDays: 1, last: { ...last, on: date } }), { ...plainCalendar, closed }, "2026-01-02").dueOn;

@@ -60,6 +60,13 @@ describe("a memory docked again", () => {
     expect(freshRecords(figures, [12, 18.1, 21.9].map(bare))).toEqual({ fresh: [1, 2], known: 1, doubtful: true });
   });
 
+  it("of one or two readings without stamps that equal the last ones is taken as known, and said to be in doubt", () => {
+    for (const count of [1, 2])
+      expect(freshRecords(figures, figures.slice(-count))).toEqual({ fresh: [], known: count, doubtful: true });
+    expect(freshRecords(figures, figures.slice(-3))).toEqual({ fresh: [], known: 3, doubtful: false });
+    expect(freshRecords(day, day.slice(-1))).toEqual({ fresh: [], known: 1, doubtful: false }); // its stamp proves it
+  });
+
   it("takes all of a first docking, and nothing of an empty memory", () => {
     expect(freshRecords([], figures).fresh).toHaveLength(6);
     expect(freshRecords(figures, []).fresh).toEqual([]);

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { About } from "../../../../main/report/records/About.ts";
 import { checkReport } from "../../../../main/report/records/checkReport.ts";
 import { spindleReport } from "../../../../main/report/records/spindleReport.ts";
+import { writingOf } from "../../../../main/report/records/Writing.ts";
 import { worksReport } from "../../../../main/report/records/worksReport.ts";
 import { chainReports } from "../../../../main/store/ledger/LedgerReport.ts";
 import { openReader } from "../../../../main/store/open.ts";
@@ -17,6 +18,7 @@ const about = ({ db, demo }: Store, over: Partial<About> = {}): About => ({
   db,
   nowMs: Date.UTC(2024, 2, 4, 9),
   paper: "A4",
+  write: writingOf("en"),
   version: "0.1.0",
   programHash: HASH,
   demo,
@@ -39,7 +41,7 @@ describe("the report of one check", () => {
     const checkId = idOfCheck(10);
     const { check, hash } = readCheck(store.db, checkId)!;
     const text = pdfText(context, await checkReport(about(store), checkId));
-    expect(flat(text)).toMatch(/GOOD: \d\d\.\d\d kN ± 0\.\d\d kN/);
+    expect(flat(text)).toMatch(/GOOD: \d\d\.\d+ ± 0\.\d+ kN/);
     expect(text).toContain((check.valueN! / 1000).toFixed(2));
     expect(flat(text)).toContain("Where the uncertainty comes from");
     expect(text).toContain("repeatability");
@@ -60,6 +62,18 @@ describe("the report of one check", () => {
     const text = flat(pdfText(context, await checkReport(about(filled()), idOfCheck(3))));
     expect(text).toContain("This check does not count any more.");
     expect(text).toMatch(/made void: as agreed on the floor, by IB \(entry \d+ of chain/);
+  });
+
+  it("says of an imported check which row of which file it was", async (context) => {
+    const store = filled();
+    const checkId = idOf(700_001);
+    const imported = { importId: idOf(9), fileHash: "ab".repeat(32), row: 12 };
+    store.append([
+      { kind: "check", body: aCheck({ seed: 701, checkId, source: "imported", cycleCount: 0, imported }) },
+    ]);
+    const text = pdfText(context, await checkReport(about(store), checkId));
+    expect(flat(text)).toMatch(/imported from row 12 of the file with SHA-256/);
+    expect(text).toContain(`${"ab".repeat(8)}…`);
   });
 
   it("says what replaced a check, and what a replacement stands for", async (context) => {
@@ -109,7 +123,7 @@ describe("the summary of the works", () => {
     const text = pdfText(context, await worksReport(about(store), Date.UTC(2024, 0, 2)));
     expect(flat(text)).toContain("Summary of Quarry Lane works");
     for (const name of ["Larch 1", "Larch 2", "Larch 3"]) expect(text).toContain(name);
-    expect(flat(text)).toContain("What changed since 2024-01-02");
+    expect(flat(text)).toContain("What changed since 2 Jan 2024");
     expect(flat(text)).toMatch(/\d+ checks measured, 2 made void or replaced, 1 services and events/);
   });
 
@@ -128,5 +142,32 @@ describe("the summary of the works", () => {
     const pdf = await worksReport(about(store, { db }), 0);
     db.close();
     expect(pdf.subarray(0, 8).toString("latin1")).toBe("%PDF-1.7");
+  });
+});
+
+describe("reports in German", () => {
+  const german = (store: Store) => about(store, { write: writingOf("de") });
+  /** Words and marks that would have been left standing from the English. */
+  const english = /\b(the|and|with|of|by|not|check|page|made|from|limit|zero|peak|clamping|verdict|none)\b/;
+  /** What people typed, and what is a name in both languages. */
+  const typed = /as agreed on the floor|Holdfast|holdfast verify|SHA-256|\bby key\b/g;
+  const own = (text: string) => flat(text).replace(typed, "");
+
+  it("write decimal commas, German dates and German answers, and leave no English standing", async (context) => {
+    const store = filled();
+    const texts = [
+      pdfText(context, await checkReport(german(store), idOfCheck(10)), "de"),
+      pdfText(context, await spindleReport(german(store), idOf(11)), "de"),
+      pdfText(context, await worksReport(german(store), Date.UTC(2024, 0, 2)), "de"),
+    ];
+    expect(flat(texts[0]!)).toMatch(/GUT: \d\d,\d+ ± 0,\d+ kN/);
+    expect(texts[0]).toContain("Woher die Unsicherheit kommt");
+    expect(flat(texts[1]!)).toMatch(/UNGÜLTIG .*für ungültig erklärt: as agreed/);
+    expect(flat(texts[2]!)).toContain("Was sich seit 2. Jan. 2024 geändert hat");
+    for (const text of texts) {
+      expect(own(text).match(english)).toBeNull();
+      expect(own(text)).not.toMatch(/\d\.\d+ (kN|N|%)/);
+      expect(text).toContain("Seite 1 von");
+    }
   });
 });

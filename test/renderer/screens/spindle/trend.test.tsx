@@ -114,6 +114,26 @@ describe("control charts of one spindle", () => {
     expect(await faults()).toEqual([]);
   });
 
+  it("tell each check's figures by arrow keys, both plots together, and open it by Enter", async () => {
+    const { page, spindleId } = await openSpindle("Lathe 4");
+    const checks = page.fake.state.checks.filter((check) => check.spindleId === spindleId);
+    const told = () => plain(panel().querySelector(".picked-line"));
+    expect(told()).toMatch(/^Arrow keys/);
+    const [first, second] = within(panel()).getAllByRole("img") as [HTMLElement, HTMLElement];
+    fireEvent.keyDown(first, { key: "End" });
+    expect(told()).toMatch(/kN · Sum downwards \d+\.\d+ · Sum upwards \d+\.\d+ · signals: what adds up/);
+    expect(panel().querySelectorAll(".picked-at")).toHaveLength(2);
+    fireEvent.keyDown(second, { key: "ArrowLeft" });
+    const day = new Date(checks.at(-2)!.measuredAtMs).toISOString().slice(0, 10);
+    expect(new Date(Date.parse(`${told().split(" · ")[0]} UTC`)).toISOString().slice(0, 10)).toBe(day);
+    fireEvent.keyDown(second, { key: "Escape" });
+    expect(told()).toMatch(/^Arrow keys/);
+    fireEvent.keyDown(first, { key: "Home" });
+    fireEvent.keyDown(first, { key: "Enter" });
+    await settle();
+    expect(location.hash).toContain(checks[0]!.checkId);
+  });
+
   it("wait for the ninth check", async () => {
     const page = await openPage("#/measure");
     const { spindleId } = page.fake.state.spindles.find((row) => row.spindle.name === "Lathe 4")!.spindle;
@@ -156,6 +176,8 @@ describe("services, scatter and like spindles", () => {
       /16 checks: 0\.30 % at first, 0\.30 % at last/,
     );
     expect(plain(screen.getByRole("main"))).toMatch(/No trend in \d+ checks \(p/);
+    fireEvent.keyDown(plot, { key: "ArrowRight" });
+    expect(plain(plot.parentElement!.querySelector(".picked-line"))).toMatch(/ · 0\.30 %$/);
   });
 
   it("compare with spindles of the same taper and nominal force", async () => {

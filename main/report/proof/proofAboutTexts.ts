@@ -1,0 +1,142 @@
+import { inBoth } from "../../../app/words/inBoth.ts";
+
+/** What a proof's report says of what was proved, how, and against what. */
+export const proofAboutTexts = inBoth({
+  title: [(gauge: string) => `Proof of ${gauge}`, (gauge: string) => `Prüfung von ${gauge}`],
+  subject: ["A force gauge against a reference", "Ein Kraftmessgerät gegen eine Referenz"],
+  "as.found": ["as found", "wie vorgefunden"],
+  "as.left": ["as left", "wie hinterlassen"],
+  notAccredited: ["Not an accredited certificate.", "Kein akkreditiertes Zertifikat."],
+  notAccreditedWhy: [
+    "A proof by the one who uses the gauge, or for them. Where an accredited certificate is asked for, this is none.",
+    "Eine Prüfung durch den, der das Messgerät benutzt, oder für ihn. Wo ein akkreditiertes Zertifikat verlangt ist, ist dies keines.",
+  ],
+  accreditation: ["Accreditation, in the words of the laboratory", "Akkreditierung, in den Worten des Labors"],
+  accreditedFoot: ["Accreditation: see page 1.", "Akkreditierung: siehe Seite 1."],
+  standsGood: ["Good", "Gut"],
+  standsOff: ["Off", "Weicht ab"],
+  standsCannotTell: ["Cannot tell", "Nicht zu sagen"],
+  ofClass: [(name: string) => `class ${name}`, (name: string) => `Klasse ${name}`],
+  atMost: [
+    (share: string) => `expanded uncertainty at most ${share} of the load`,
+    (share: string) => `erweiterte Unsicherheit höchstens ${share} der Last`,
+  ],
+
+  what: ["What was proved", "Was geprüft wurde"],
+  gauge: ["gauge", "Messgerät"],
+  serial: ["serial no.", "Seriennr."],
+  capacity: ["capacity", "Nennlast"],
+  resolution: ["last digit", "letzte Stelle"],
+  adapter: ["adapter", "Adapter"],
+  noAdapter: ["none: the gauge alone", "keiner: das Messgerät allein"],
+  customer: ["customer", "Auftraggeber"],
+  workOrder: ["work order", "Auftrag"],
+  on: ["day", "Tag"],
+  begun: ["begun and ended", "Beginn und Ende"],
+  by: ["proved by", "geprüft von"],
+  notNamed: ["not named", "nicht genannt"],
+  state: ["state", "Zustand"],
+  next: ["next proof", "nächste Prüfung"],
+  note: ["note", "Bemerkung"],
+  noNext: ["not set", "nicht festgelegt"],
+
+  how: ["Method and conditions", "Verfahren und Bedingungen"],
+  method: ["method", "Verfahren"],
+  plan: ["plan", "Plan"],
+  edition: ["edition used", "benutzte Ausgabe"],
+  noEdition: ["not stated", "nicht genannt"],
+  loads: ["loads", "Lasten"],
+  loadsAre: [
+    (n: number, from: string, to: string) => `${n} steps, ${from} to ${to}`,
+    (n: number, from: string, to: string) => `${n} Stufen, ${from} bis ${to}`,
+  ],
+  runs: ["runs", "Läufe"],
+  runIs: [
+    (run: string, degrees: string) => `run ${run} at ${degrees}°`,
+    (run: string, degrees: string) => `Lauf ${run} bei ${degrees}°`,
+  ],
+  runFalls: [(run: string) => `${run}, up and down`, (run: string) => `${run}, auf und ab`],
+  preloads: ["preloads", "Vorlasten"],
+  times: ["times", "Zeiten"],
+  timesAre: [
+    (dwell: string, read: string, rest: string) => `${dwell} s standing, ${read} s read, ${rest} s rest at zero`,
+    (dwell: string, read: string, rest: string) => `${dwell} s stehen, ${read} s lesen, ${rest} s Ruhe bei null`,
+  ],
+  temperature: ["temperature", "Temperatur"],
+  changed: [(range: string) => ` (moved by ${range} K)`, (range: string) => ` (schwankte um ${range} K)`],
+  humidity: ["humidity", "Luftfeuchte"],
+  pressure: ["air pressure", "Luftdruck"],
+  notRead: ["not read", "nicht abgelesen"],
+
+  trace: ["What it was proved against", "Wogegen geprüft wurde"],
+  reference: ["reference", "Referenz"],
+  kind: ["kind", "Art"],
+  "kind.weights": ["dead weights", "Gewichte"],
+  "kind.transducer": ["reference transducer", "Referenzaufnehmer"],
+  "kind.typed": ["typed reference values", "eingetippte Referenzwerte"],
+  certificate: ["traceable by", "rückgeführt durch"],
+  noCertificate: [
+    "no certificate is on record: the chain to a national standard cannot be shown from here",
+    "kein Schein verzeichnet: Die Kette zu einem nationalen Normal ist von hier aus nicht zu zeigen",
+  ],
+  calibrated: ["calibrated", "kalibriert"],
+  due: ["its own due date", "eigene Fälligkeit"],
+  standardShare: ["its uncertainty, k\u00a0=\u00a01", "ihre Unsicherheit, k\u00a0=\u00a01"],
+  weights: ["weights on the rig", "Gewichte des Stands"],
+  gravity: ["local gravity", "örtliche Fallbeschleunigung"],
+  air: ["air density", "Luftdichte"],
+  offset: ["offset between the ports", "Versatz der Anschlüsse"],
+
+  errors: ["Errors", "Abweichungen"],
+  residuals: ["What the curve leaves", "Was die Kurve übrig lässt"],
+  results: ["Results by step", "Ergebnisse je Stufe"],
+  refused: [
+    (why: string) => `The method can make nothing of these readings: ${why}.`,
+    (why: string) => `Das Verfahren kann mit diesen Messwerten nichts anfangen: ${why}.`,
+  ],
+  coverage: [
+    (share: string) =>
+      `U is the expanded uncertainty: the standard uncertainty times k, for about ${share} coverage (JCGM 100:2008). Errors are net indication less reference.`,
+    (share: string) =>
+      `U ist die erweiterte Unsicherheit: die Standardunsicherheit mal k, für etwa ${share} Überdeckung (JCGM 100:2008). Abweichungen sind Nettoanzeige minus Referenz.`,
+  ],
+  step: ["step", "Stufe"],
+  ref: [(unit: string) => `reference, ${unit}`, (unit: string) => `Referenz, ${unit}`],
+  net: [(unit: string) => `net, ${unit}`, (unit: string) => `netto, ${unit}`],
+  curveAt: [(unit: string) => `curve, ${unit}`, (unit: string) => `Kurve, ${unit}`],
+  errorIn: [(unit: string) => `error, ${unit}`, (unit: string) => `Abw., ${unit}`],
+  residualIn: [(unit: string) => `residual, ${unit}`, (unit: string) => `Rest, ${unit}`],
+  errorPct: ["error, %", "Abw., %"],
+  uPct: ["U, %", "U in %"],
+  n: ["n", "Anz."],
+  relativeWhy: [
+    "b repeatability with turning, b' without, fc interpolation, v reversibility (symbols of ISO 376).",
+    "b Vergleichbarkeit mit Drehen, b' Wiederholbarkeit ohne, fc Interpolation, v Umkehrspanne (Zeichen nach ISO 376).",
+  ],
+  class: ["class", "Klasse"],
+  guideU: ["W (cg-4, k = 2), %", "W (cg-4, k = 2) in %"],
+  noClass: ["No class", "Keine Klasse"],
+  classRange: [
+    (name: string, from: string, to: string) => `Class ${name} from ${from} to ${to}.`,
+    (name: string, from: string, to: string) => `Klasse ${name} von ${from} bis ${to}.`,
+  ],
+  classTitle: ["Class", "Klasse"],
+  zero: [
+    (share: string) => `The zero changed by ${share} % of the greatest indication.`,
+    (share: string) => `Die Null änderte sich um ${share} % der größten Anzeige.`,
+  ],
+  creep: [
+    (share: string) => `Creep ${share} % of the greatest indication.`,
+    (share: string) => `Kriechen ${share} % der größten Anzeige.`,
+  ],
+  llf: [
+    (value: string, aa: string, a: string) =>
+      `Lower limit factor ${value} (2.4 s); class AA holds from ${aa}, class A from ${a}.`,
+    (value: string, aa: string, a: string) =>
+      `Faktor der unteren Grenze ${value} (2,4 s); Klasse AA gilt ab ${aa}, Klasse A ab ${a}.`,
+  ],
+  checkEdition: [
+    "Limits of the standard are from memory here: check them against your edition of the standard before you rely on the class.",
+    "Grenzen der Norm stehen hier aus dem Gedächtnis: mit Ihrer Ausgabe der Norm vergleichen, bevor Sie sich auf die Klasse verlassen.",
+  ],
+});
