@@ -8,6 +8,7 @@ import { readPattern } from "../store/records/patterns.ts";
 import { LiveWatch, type Look } from "./LiveWatch.ts";
 import type { ProofDraft } from "./ProofDraft.ts";
 import { ReferenceLink } from "./ReferenceLink.ts";
+import { ToldReady } from "./ToldReady.ts";
 import { wantedN } from "./wantedN.ts";
 
 export type LiveDeps = {
@@ -46,6 +47,7 @@ export class LiveSide {
   readonly #watch = new LiveWatch();
   readonly #link: ReferenceLink;
   #cancelTick: (() => void) | undefined;
+  readonly #ready = new ToldReady();
 
   constructor(deps: LiveDeps, hearer: LiveHearer) {
     this.#deps = deps;
@@ -73,6 +75,25 @@ export class LiveSide {
   /** What was read before has no place in time any more. */
   cut(): void {
     this.#watch.cut();
+    this.#ready.forget();
+  }
+
+  /** As `look`, for what is told now. */
+  tell(draft: ProofDraft): Look {
+    const told = this.look(draft);
+    this.#ready.tell(told, this.#nowS());
+    return told;
+  }
+
+  /** As `look`, for a hand that takes what it has just been told. */
+  atHand(draft: ProofDraft): Look {
+    const now = this.look(draft);
+    return { watch: now.watch, taking: this.#ready.atHand(now, this.#nowS()) };
+  }
+
+  /** What was told as ready has been taken, or something else is asked for. */
+  forget(): void {
+    this.#ready.forget();
   }
 
   look(draft: ProofDraft): Look {

@@ -91,7 +91,7 @@ export class ProofDesk {
     const next = nextAct(draft.planned);
     if (next.kind === "act" && next.index !== index) throw takeRefused("notNext");
     if (draft.gaugeRead !== "live") throw takeRefused("noLink");
-    const { watch, taking } = this.#live.look(draft);
+    const { watch, taking } = this.#live.atHand(draft);
     if (taking === undefined) throw takeRefused(watch.why ?? "notSteady");
     return this.#taken(draft, index, taking, said);
   }
@@ -198,6 +198,7 @@ export class ProofDesk {
 
   #change(part: Partial<ProofDraft>): void {
     if (this.#draft === undefined) return;
+    if (part.planned !== undefined) this.#live.forget();
     const draft = { ...this.#draft, ...part };
     this.#draft = draft;
     const { store, now } = this.#deps;
@@ -208,7 +209,7 @@ export class ProofDesk {
   #tick(): void {
     const draft = this.#draft;
     if (draft === undefined || nextAct(draft.planned).kind !== "act") return;
-    const { watch, taking } = this.#live.look(draft);
+    const { watch, taking } = this.#live.tell(draft);
     this.#deps.hub.say("proof.watched", watch);
     if (draft.auto && taking !== undefined && watch.index !== undefined) {
       try {

@@ -55,24 +55,18 @@ describe("a page that looks at the core", () => {
 describe("long work", () => {
   it("leaves the core free for the gauge: no wait of 50 ms while the records are verified and ranked", async () => {
     const demo = await coreInTemp({ demo: true });
-    const { spindleId } = (await demo.call("spindles.list"))[0]!.spindle;
-    const turnsMs: number[] = [];
-    // What the program does happens every time; what else this computer does seldom comes three times in a row.
-    for (let k = 1; k <= 3; k += 1) {
-      await fileTyped(demo, spindleId, "18 kN"); // so that the ranking is worked out anew
-      const longest = longestTurn();
-      await demo.call("records.verify");
-      await demo.call("spindles.fleet");
-      await until(() => demo.heard("job.finished") >= 2 * k);
-      turnsMs.push(longest.stop());
-    }
+    const longest = longestTurn();
+    await demo.call("records.verify");
+    await demo.call("spindles.fleet");
+    await until(() => demo.heard("job.finished") >= 2);
+    const longestMs = longest.stop();
     const finished = demo.pushes
       .filter((push) => push.event === "job.finished")
       .map((push) => (push.data as { what: string; state: string }).state);
-    expect(finished).toEqual(Array(6).fill("finished"));
-    expect(Math.min(...turnsMs)).toBeLessThan(50);
+    expect(finished).toEqual(["finished", "finished"]);
+    expect(longestMs).toBeLessThan(50);
     await demo.close();
-  }, 60_000);
+  });
 });
 
 describe("the demo works", () => {

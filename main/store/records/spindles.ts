@@ -32,7 +32,7 @@ export function spindleList(db: Db): SpindleStanding[] {
 }
 
 /** So many spindles are read at once where others wait for their turn: some milliseconds of work. */
-const SLICE = 1_000;
+const SLICE = 250;
 
 /**
  * The same list in slices, for a caller who lets others have their turn in between. No statement stays open meanwhile;

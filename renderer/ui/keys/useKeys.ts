@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useEffect, useLayoutEffect, useRef } from "react";
 import { singleKeys } from "./singleKeys.ts";
 import { WEDGE_GAP_MS, WedgeReader } from "./WedgeReader.ts";
 
@@ -16,7 +16,8 @@ export type Keys = {
  */
 export function useKeys(keys: Keys): void {
   const latest = useRef(keys);
-  useEffect(() => {
+  // Before the screen is painted, not some time after: a key means what is shown, also on a busy computer.
+  useLayoutEffect(() => {
     latest.current = keys;
   });
   useEffect(() => {

@@ -73,12 +73,12 @@ describe("one person's entries", () => {
     const tilda = (await core.call("operators.save", { name: "Tilda Reeve", role: "technician", state: "inUse" }))
       .operatorId;
     const kay = (await core.call("operators.save", { name: "Kay Ashdown", role: "keeper", state: "inUse" })).operatorId;
-    await core.call("people.setPin", { operatorId: tilda, pin: "1357" }).catch(() => undefined); // nobody is on shift yet
+    await core.call("people.setPin", { operatorId: tilda, pin: "13572468" }).catch(() => undefined); // nobody is on shift yet
     await onShift(kay);
-    await core.call("people.setPin", { operatorId: tilda, pin: "1357" });
+    await core.call("people.setPin", { operatorId: tilda, pin: "13572468" });
     await fileTyped(core, spindleId, "18 kN");
     await onShift(tilda);
-    await core.call("people.confirm", { operatorId: tilda, right: "accept", pin: "1357" });
+    await core.call("people.confirm", { operatorId: tilda, right: "accept", pin: "13572468" });
     await fileTyped(core, spindleId, "17 kN");
     const made = await result<PersonExported>(
       await core.call("people.export", { operatorId: tilda, folder: core.folder }),
@@ -102,7 +102,7 @@ describe("one person's entries", () => {
     ]);
     expect(JSON.parse(inside.get("person.json")!)).toMatchObject({ name: "Tilda Reeve", initials: "TR" });
     const all = [...inside.values()].join("\n");
-    for (const other of ["scrypt", "1357", "Kay Ashdown"]) expect(all).not.toContain(other);
+    for (const other of ["scrypt", "13572468", "Kay Ashdown"]) expect(all).not.toContain(other);
   });
 
   it("are one's own, or a keeper's to hand out", async () => {

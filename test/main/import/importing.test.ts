@@ -100,13 +100,8 @@ describe("importing a list", () => {
     expect(await core.call("register.preview", file)).toMatchObject({ ready: 50_000, stopped: false });
     expect(await imported(file)).toMatchObject({ state: "finished", result: { imported: 50_000 } });
     expect(turn.stop()).toBeLessThan(50);
-    const listingMs: number[] = [];
-    // What the program does happens every time; what else this computer does seldom comes three times in a row.
-    for (let k = 0; k < 3; k += 1) {
-      const listing = longestTurn();
-      expect(await core.call("spindles.list")).toHaveLength(50_000);
-      listingMs.push(listing.stop());
-    }
-    expect(Math.min(...listingMs)).toBeLessThan(50);
+    const listing = longestTurn();
+    expect(await core.call("spindles.list")).toHaveLength(50_000);
+    expect(listing.stop()).toBeLessThan(50);
   }, 120_000);
 });
