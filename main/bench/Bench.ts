@@ -12,19 +12,18 @@ import type { Log } from "../log.ts";
 import { readGauge } from "../store/records/gauges.ts";
 import { readPattern } from "../store/records/patterns.ts";
 import type { Store } from "../store/Store.ts";
-import { encodeWaveform } from "../store/waveform.ts";
 import { autoPattern } from "./autoPattern.ts";
 import type { BenchEar } from "./BenchEar.ts";
 import type { DraftState } from "./DraftState.ts";
+import { hearSession } from "./hearSession.ts";
 import { keepPattern } from "./keepPattern.ts";
 import { learnFrom, tailLines } from "./learnViews.ts";
-import { linkView, liveView, readingsBatch } from "./liveViews.ts";
+import { linkView, liveView } from "./liveViews.ts";
 import { nominalRate } from "./nominalRate.ts";
-import { packable } from "./packable.ts";
+import { placeOfSource } from "./placeOfSource.ts";
 import type { Series } from "./Series.ts";
 import type { SettingSearch } from "./SettingSearch.ts";
 import type { SimulatedGauge } from "./SimulatedGauge.ts";
-import { toCycleView } from "./toDraftView.ts";
 import { withRate } from "./withRate.ts";
 import { zeroNow } from "./zeroNow.ts";
 
@@ -180,30 +179,14 @@ export class Bench {
     const session: Session = new Session(
       settings,
       { ...deps, onFault: (cause) => log.error("the link", cause) },
-      {
+      hearSession(() => session, {
+        hub,
+        series: this.#series,
+        ear: () => this.#ear,
         changed: () => {
           if (this.#session === session) hub.say("link.changed", this.linkView());
         },
-        readings: (batch) => {
-          hub.readings(readingsBatch(session, batch));
-          this.#ear?.heard(batch);
-        },
-        cycle: (cycle, waveform) => {
-          if (this.#ear?.isLive === true) return; // a load of a proof
-          const { sessionId } = settings;
-          const added = this.#series.addCycle(sessionId, cycle, (cycleId) =>
-            encodeWaveform(cycleId, packable(waveform)),
-          );
-          if (added === undefined) return;
-          const { seriesId, cycles } = this.#series.state;
-          const number = cycles.findIndex((c) => c.cycleId === added.cycleId) + 1;
-          hub.say("cycle.closed", { seriesId, cycle: toCycleView(added.cycleId, number, cycle, undefined) });
-        },
-        gap: (atS) => {
-          this.#series.gap(settings.sessionId, atS);
-          this.#ear?.gaugeCut("lost");
-        },
-      },
+      }),
     );
     this.#session = session;
     this.#ear?.gaugeCut("opened");
@@ -261,9 +244,4 @@ export class Bench {
       else this.#readWith(pattern, undefined, undefined).catch(onFault);
     });
   }
-}
-
-/** What only one can have open at a time. */
-function placeOfSource(source: Source): string {
-  return source.kind === "tcp" ? `${source.host}:${source.port}` : source.kind === "simulated" ? "" : source.path;
 }

@@ -1,23 +1,21 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join, resolve } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { complaintsOf, describeInBrowser, launch } from "./Browser.ts";
-import { type Call, HoldfastProcess, pageCalls } from "./HoldfastProcess.ts";
+import { describeInBrowser } from "./Browser.ts";
+import type { Call } from "./HoldfastProcess.ts";
+import { demoInBrowser, type InBrowser } from "./programInBrowser.ts";
 
 /**
  * How many acts a job takes, counted as it is done. One act: a label scanned, a key or button pressed, a text typed with its
  * Enter. Clampings are not counted: the spindle is worked, not the program. What is found here is what `docs/acts.md` says.
  */
 describeInBrowser("acts of the hand", () => {
-  let browser: Browser;
-  let program: HoldfastProcess;
   let page: Page;
+  let end: InBrowser["end"] | undefined;
   let call: Call;
   let complaints: string[];
   let acts = 0;
-  const home = mkdtempSync(join(tmpdir(), "holdfast-acts-"));
   const told = readFileSync(resolve(import.meta.dirname, "../../docs/acts.md"), "utf8");
   const toldOf = (job: string) => Number(new RegExp(`\\| ${job}[^|]*\\| (\\d+)`).exec(told)?.[1]);
 
@@ -60,26 +58,22 @@ describeInBrowser("acts of the hand", () => {
   };
 
   beforeAll(async () => {
-    browser = await launch();
-    program = new HoldfastProcess(home, ["--demo"]);
-    call = await pageCalls(await program.address());
-    await call("settings.save", { language: "en", sound: false });
-    const gaugeId = (await call("gauges.list")).find(({ gauge }) => gauge.name === "Gauge 1")!.gauge.gaugeId;
-    const operatorId = (await call("operators.list"))[0]!.operatorId;
-    await call("link.open", { source: { kind: "simulated" }, gaugeId });
-    // Gauge and operator stay from the check before: that is how a shift goes.
-    const { draft } = await call("state.snapshot");
-    await call("series.tag", { seriesId: draft.seriesId, gaugeId, operatorId });
-    page = await browser.newPage({ viewport: { width: 1280, height: 800 }, locale: "en-GB" });
-    complaints = complaintsOf(page);
-    await page.goto(await program.address());
+    ({ page, call, complaints, end } = await demoInBrowser({
+      settings: { sound: false },
+      prepare: async (call) => {
+        const gaugeId = (await call("gauges.list")).find(({ gauge }) => gauge.name === "Gauge 1")!.gauge.gaugeId;
+        const operatorId = (await call("operators.list"))[0]!.operatorId;
+        await call("link.open", { source: { kind: "simulated" }, gaugeId });
+        // Gauge and operator stay from the check before: that is how a shift goes.
+        const { draft } = await call("state.snapshot");
+        await call("series.tag", { seriesId: draft.seriesId, gaugeId, operatorId });
+      },
+    }));
     await page.getByText("at rest").first().waitFor();
     await page.waitForTimeout(2_000); // a rest to take the zero from
   }, 90_000);
   afterAll(async () => {
-    await browser?.close();
-    await program?.end();
-    rmSync(home, { recursive: true, force: true });
+    await end?.();
   });
 
   it("one spindle, from its scanned label to the filed check: at most three, and the tag survives a reload", async () => {

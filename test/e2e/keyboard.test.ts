@@ -1,35 +1,22 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { WEDGE_GAP_MS } from "../../renderer/ui/keys/WedgeReader.ts";
-import { complaintsOf, describeInBrowser, launch } from "./Browser.ts";
-import { type Call, HoldfastProcess, pageCalls } from "./HoldfastProcess.ts";
+import { describeInBrowser } from "./Browser.ts";
+import type { Call } from "./HoldfastProcess.ts";
+import { demoInBrowser, type InBrowser } from "./programInBrowser.ts";
 
 /** WCAG 2.2, 2.1.1 Keyboard: the first hour with the program, from the README, and no mouse in the house. */
 describeInBrowser("without a mouse", () => {
-  let browser: Browser;
-  let program: HoldfastProcess;
   let page: Page;
+  let end: InBrowser["end"] | undefined;
   let call: Call;
   let complaints: string[];
-  const home = mkdtempSync(join(tmpdir(), "holdfast-keyboard-"));
 
   beforeAll(async () => {
-    browser = await launch();
-    program = new HoldfastProcess(home, ["--demo"]);
-    call = await pageCalls(await program.address());
-    await call("settings.save", { language: "en" });
-    page = await browser.newPage({ viewport: { width: 1280, height: 800 }, locale: "en-GB" });
-    complaints = complaintsOf(page);
-    await page.goto(await program.address());
-    await page.waitForSelector("main h1");
+    ({ page, call, complaints, end } = await demoInBrowser());
   }, 90_000);
   afterAll(async () => {
-    await browser?.close();
-    await program?.end();
-    rmSync(home, { recursive: true, force: true });
+    await end?.();
   });
 
   /** Tabs on until what has the focus is called so; fails when a whole way round the page does not come by it. */

@@ -1,16 +1,12 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { complaintsOf, describeInBrowser, launch } from "./Browser.ts";
-import { type Call, HoldfastProcess, pageCalls } from "./HoldfastProcess.ts";
+import { describeInBrowser } from "./Browser.ts";
+import type { Call } from "./HoldfastProcess.ts";
+import { type InBrowser, programInBrowser } from "./programInBrowser.ts";
 
 describeInBrowser("a PIN in the whole program", () => {
-  const home = mkdtempSync(join(tmpdir(), "holdfast-pin-"));
-  let browser: Browser;
-  let program: HoldfastProcess;
   let page: Page;
+  let end: InBrowser["end"] | undefined;
   let call: Call;
   let complaints: string[];
   let spindleId: string;
@@ -28,23 +24,19 @@ describeInBrowser("a PIN in the whole program", () => {
   const checkCount = async () => (await call("spindles.list"))[0]!.checkCount;
 
   beforeAll(async () => {
-    browser = await launch();
-    program = new HoldfastProcess(home);
-    call = await pageCalls(await program.address());
-    await call("settings.save", { language: "en", sound: false });
-    const place = { machine: "Mill 3", area: "", taper: "HSK-A63", state: "inUse" as const };
-    const limits = { minimumN: 14_400, nominalN: 18_000 };
-    spindleId = (await call("spindles.save", { name: "Mill 3", ...place, limits })).spindle.spindleId;
-    await call("operators.save", { name: "Kay Lund", role: "keeper", state: "inUse" });
-    page = await browser.newPage({ viewport: { width: 1280, height: 800 }, locale: "en-GB" });
-    complaints = complaintsOf(page);
-    await page.goto(await program.address());
+    ({ page, call, complaints, end } = await programInBrowser({
+      settings: { sound: false },
+      prepare: async (call) => {
+        const place = { machine: "Mill 3", area: "", taper: "HSK-A63", state: "inUse" as const };
+        const limits = { minimumN: 14_400, nominalN: 18_000 };
+        spindleId = (await call("spindles.save", { name: "Mill 3", ...place, limits })).spindle.spindleId;
+        await call("operators.save", { name: "Kay Lund", role: "keeper", state: "inUse" });
+      },
+    }));
     await page.getByRole("link", { name: "Setup" }).waitFor();
   }, 60_000);
   afterAll(async () => {
-    await browser?.close();
-    await program?.end();
-    rmSync(home, { recursive: true, force: true });
+    await end?.();
   });
 
   it("is set by entering it twice; two that differ begin again", async () => {

@@ -1,34 +1,20 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { complaintsOf, describeInBrowser, launch } from "./Browser.ts";
-import { HoldfastProcess, pageCalls } from "./HoldfastProcess.ts";
+import { describeInBrowser } from "./Browser.ts";
+import { demoInBrowser, type InBrowser } from "./programInBrowser.ts";
 
 describeInBrowser("the tour of the demo", () => {
-  let browser: Browser;
-  let program: HoldfastProcess;
   let page: Page;
+  let end: InBrowser["end"] | undefined;
   let complaints: string[];
-  const home = mkdtempSync(join(tmpdir(), "holdfast-tour-"));
   const card = () => page.getByRole("region", { name: "Tour of the demo" });
   const step = async () => Number(/Step (\d+) of/.exec((await card().textContent()) ?? "")?.[1]);
 
   beforeAll(async () => {
-    browser = await launch();
-    program = new HoldfastProcess(home, ["--demo"]);
-    const call = await pageCalls(await program.address());
-    await call("settings.save", { language: "en" });
-    page = await browser.newPage({ viewport: { width: 1280, height: 800 }, locale: "en-GB" });
-    complaints = complaintsOf(page);
-    await page.goto(await program.address());
-    await page.waitForSelector("main h1");
+    ({ page, complaints, end } = await demoInBrowser());
   }, 90_000);
   afterAll(async () => {
-    await browser?.close();
-    await program?.end();
-    rmSync(home, { recursive: true, force: true });
+    await end?.();
   });
 
   it("is taken from Help, waits for the reader's own act, and points at the thing on the screen", async () => {

@@ -1,17 +1,14 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { complaintsOf, describeInBrowser, launch } from "./Browser.ts";
-import { HoldfastProcess, pageCalls } from "./HoldfastProcess.ts";
+import { describeInBrowser } from "./Browser.ts";
+import type { Call } from "./HoldfastProcess.ts";
+import { demoInBrowser, type InBrowser } from "./programInBrowser.ts";
 
 describeInBrowser("the trend of a spindle in a browser", () => {
-  let browser: Browser;
-  let program: HoldfastProcess;
   let page: Page;
+  let end: InBrowser["end"] | undefined;
   let complaints: string[];
-  const home = mkdtempSync(join(tmpdir(), "holdfast-trend-"));
   const canvas = () => page.locator(".trend canvas");
   /** Length of what is shown, in days. */
   const shown = async () => {
@@ -20,24 +17,16 @@ describeInBrowser("the trend of a spindle in a browser", () => {
   };
 
   beforeAll(async () => {
-    browser = await launch();
-    program = new HoldfastProcess(home, ["--demo"]);
-    const call = await pageCalls(await program.address());
-    await call("settings.save", { language: "en" });
+    let call: Call;
+    ({ page, call, complaints, end } = await demoInBrowser({ viewport: { width: 1280, height: 1000 } }));
     const { spindleId } = (await call("spindles.list")).find((row) => row.spindle.name === "Mill 2")!.spindle;
-    page = await (await browser.newContext({ viewport: { width: 1280, height: 1000 }, locale: "en-GB" })).newPage();
-    complaints = complaintsOf(page);
-    await page.goto(await program.address());
-    await page.waitForSelector("main h1, main h2");
     await page.evaluate((id) => {
       location.hash = `#/spindles/${id}`;
     }, spindleId);
     await canvas().waitFor();
   }, 90_000);
   afterAll(async () => {
-    await browser?.close();
-    await program?.end();
-    rmSync(home, { recursive: true, force: true });
+    await end?.();
   });
 
   it("comes nearer by dragging without opening a check, and by the wheel once it has the focus", async () => {
