@@ -23,11 +23,13 @@ export function DockingFacts({
         {view.doubtful && <KnownInDoubt view={view} onRead={onRead} />}
       </section>
     );
+  const badDates = takes.filter((take) => take.badDate);
   const announced = lines.announced == null ? words.unknownCount : speech.number(lines.announced);
   return (
     <section className="facts" role="status">
       <p>{words.readCount(takes.length, known)}</p>
       {lines.incomplete && <p className="loud">{words.incomplete(takes.length + known, announced)}</p>}
+      {badDates.length > 0 && <p className="loud">{words.badDates(badDates.length, badDates[0]!.stamp ?? "")}</p>}
       {view.doubtful && <KnownInDoubt view={view} onRead={onRead} />}
       {clock != null && (
         <p className="soft">

@@ -41,6 +41,7 @@ export function GroupChip({
         {group.factor !== 1 && ` × ${speech.number(group.factor, group.factor < 1 ? 4 : 2)}`}
         <small>
           {[
+            ...(first.badDate ? [words.badDate(first.stamp ?? "")] : []),
             ...(first.atMs == null ? [] : [speech.dateTime(first.atMs)]),
             ...(group.stop === undefined ? [] : [sureness]),
           ].join(" · ")}

@@ -116,6 +116,17 @@ export const dockTexts = inBoth({
     (got: number, of: string) =>
       `Es kam nicht alles an: ${got} Messwerte, ${of} angekündigt. Angekommenes lässt sich ablegen; späteres Auslesen ergänzt den Rest.`,
   ],
+  badDates: [
+    (n: number, first: string) =>
+      n === 1
+        ? `One reading bears a date or time that does not exist (${first}). Filed, it gets the time of this docking.`
+        : `${n} readings bear a date or time that does not exist (the first: ${first}). Filed, they get the time of this docking.`,
+    (n: number, first: string) =>
+      n === 1
+        ? `Ein Messwert trägt ein Datum oder eine Zeit, die es nicht gibt (${first}). Abgelegt bekommt er die Zeit dieses Auslesens.`
+        : `${n} Messwerte tragen ein Datum oder eine Zeit, die es nicht gibt (der erste: ${first}). Abgelegt bekommen sie die Zeit dieses Auslesens.`,
+  ],
+  badDate: [(stamp: string) => `${stamp} does not exist`, (stamp: string) => `${stamp} gibt es nicht`],
   unknownCount: ["an unknown number", "unbekannt viele"],
   doubtful: [
     (n: number) =>

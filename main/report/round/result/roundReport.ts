@@ -22,8 +22,8 @@ import { roundTodo } from "./roundTodo.ts";
  * @throws StoreError  `notFound`
  */
 export async function roundReport(about: About, roundId: string): Promise<Buffer> {
-  const { db, write } = about;
-  const result = roundResult(db, roundId);
+  const { db, write, nowMs } = about;
+  const result = roundResult(db, roundId, nowMs);
   if (result === undefined) throw new StoreError("notFound", "There is no such round in this data file.");
   const words = roundReportTexts[write.language];
   const { round, entry, stops } = result;

@@ -1,5 +1,8 @@
 import type { RoundView, StopView } from "../../../../app/contract/roundViews.ts";
+import type { Works } from "../../../../app/ledger/register.ts";
 import type { Docking } from "../../../../app/ledger/round.ts";
+import { forecastInFile } from "../../../fleet/forecastInFile.ts";
+import { dueNow } from "../../../rounds/dueNow.ts";
 import { toRoundView } from "../../../rounds/toRoundView.ts";
 import { worksDay } from "../../../rounds/worksDay.ts";
 import type { Db } from "../../../store/db.ts";
@@ -30,8 +33,11 @@ export type RoundResult = {
 /** Of a spindle's newest checks so many are looked through. */
 const LOOKED_AT = 50;
 
-/** A round as it ended, out of the data file; undefined when there is no such round. */
-export function roundResult(db: Db, roundId: string): RoundResult | undefined {
+/**
+ * A round as it ended, out of the data file; undefined when there is no such round.
+ * @param nowMs  the next due dates are those of the due list at this moment
+ */
+export function roundResult(db: Db, roundId: string, nowMs: number): RoundResult | undefined {
   const entry = entriesOfKind(db, "round").findLast(({ body }) => body.roundId === roundId);
   if (entry === undefined) return undefined;
   const works = readWorks(db) ?? worksOutOfTheBox(roundId); // what the core goes by until somebody says
@@ -39,18 +45,20 @@ export function roundResult(db: Db, roundId: string): RoundResult | undefined {
   return {
     round,
     entry,
-    stops: round.stops.map((stop) => ({ stop, ...checkOf(db, round, stop, works.timeZone) })),
+    stops: round.stops.map((stop) => ({ stop, ...checkOf(db, round, stop, works, nowMs) })),
     dockings: entriesOfKind(db, "docking").flatMap(({ body }) => (body.roundId === roundId ? [body] : [])),
   };
 }
 
-function checkOf(db: Db, { roundId, on }: RoundView, { spindleId }: StopView, timeZone: string) {
-  const dueOn = readSpindle(db, spindleId)?.dueOn;
-  const since = checkPage(db, spindleId, LOOKED_AT).filter(
-    (check) => check.voided === undefined && worksDay(check.measuredAtMs, timeZone) >= on,
-  );
-  const filed = since.flatMap(({ checkId }) => readCheck(db, checkId) ?? []);
-  const own = filed.find(({ check }) => check.roundId === roundId);
-  // Measured without the round's name: the first one after its day is the one it asked for.
-  return { filed: own ?? filed.at(-1), onRound: own !== undefined, dueOn };
+function checkOf(db: Db, { roundId, on }: RoundView, { spindleId }: StopView, works: Works, nowMs: number) {
+  const standing = readSpindle(db, spindleId);
+  const due = standing && dueNow(db, works, standing, forecastInFile(db, standing), nowMs);
+  const counted = checkPage(db, spindleId, LOOKED_AT)
+    .filter(({ voided }) => voided === undefined)
+    .flatMap(({ checkId }) => readCheck(db, checkId) ?? []);
+  const own = counted.find(({ check }) => check.roundId === roundId);
+  // Without the round's name: the first one since its day is the one it asked for, and rather none of another round.
+  const since = counted.filter(({ summary }) => worksDay(summary.measuredAtMs, works.timeZone) >= on);
+  const filed = own ?? since.findLast(({ check }) => check.roundId === null) ?? since.at(-1);
+  return { filed, onRound: own !== undefined, dueOn: due?.dueOn };
 }

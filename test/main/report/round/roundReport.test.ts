@@ -3,9 +3,11 @@ import type { DockingView, RoundView } from "../../../../app/contract/roundViews
 import type { About } from "../../../../main/report/records/About.ts";
 import { writingOf } from "../../../../main/report/records/Writing.ts";
 import { roundReport } from "../../../../main/report/round/result/roundReport.ts";
+import { roundResult } from "../../../../main/report/round/result/roundResult.ts";
 import { chainReports } from "../../../../main/store/ledger/LedgerReport.ts";
 import { openReader } from "../../../../main/store/open.ts";
-import { type CoreInTemp, coreInTemp } from "../../../support/coreInTemp.ts";
+import { type CoreInTemp, coreInTemp, fileTyped } from "../../../support/coreInTemp.ts";
+import { acceptedAsShown } from "../../../support/fullMemory.ts";
 import { pdfText } from "../../../support/pdfText.ts";
 import { roundWorks } from "../../../support/roundWorks.ts";
 
@@ -114,5 +116,40 @@ describe("the report of a round's result", () => {
 
   it("is of a round that is there", async () => {
     await expect(roundReport(about(), works.gaugeId)).rejects.toMatchObject({ code: "notFound" });
+  });
+
+  it("gives each spindle the next due date of the due list, a stopped one at once", async () => {
+    const { rows } = await core.call("rounds.due");
+    const listed = new Map(rows.map(({ spindleId, dueOn }) => [spindleId, dueOn]));
+    const stops = roundResult(about().db, round.roundId, clock.ms)!.stops;
+    expect(stops.map(({ dueOn }) => dueOn)).toEqual(works.spindleIds.map((spindleId) => listed.get(spindleId)));
+    const [good, , , stopped] = stops;
+    expect(stopped!.dueOn! < good!.dueOn!).toBe(true);
+  });
+
+  it("takes for a spindle its own check, then one of no round, and one of another round last", async () => {
+    const last = works.spindleIds[4]!;
+    const of = () => roundResult(about().db, round.roundId, clock.ms)!.stops.at(-1)!;
+    expect(of().filed).toBeUndefined();
+    const other = await core.call("rounds.save", {
+      name: "Another",
+      on: "2026-03-02",
+      gaugeId: works.gaugeId,
+      made: "byHand",
+      note: "",
+      stops: [{ spindleId: last }],
+      asSet: true,
+    });
+    const view = await core.call("docking.type", {
+      roundId: other.roundId,
+      gaugeId: works.gaugeId,
+      values: [{ spindleId: last, texts: ["33.3 kN"] }],
+    });
+    const reasons = Object.fromEntries(view.warnings.map(({ code }) => [code, "as agreed"]));
+    await core.call("docking.accept", { ...acceptedAsShown(view), answers: [], reasons });
+    expect(of()).toMatchObject({ onRound: false, filed: { check: { roundId: other.roundId } } });
+    await fileTyped(core, last, "33.1 kN");
+    expect(of().filed!.check).toMatchObject({ valueN: 33_100 });
+    expect(of().filed!.check.roundId).toBeNull();
   });
 });
