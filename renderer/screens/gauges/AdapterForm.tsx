@@ -2,12 +2,10 @@ import { useState } from "react";
 import type { AdapterRow } from "../../../app/contract/recordViews.ts";
 import { tapers } from "../../../app/verdict/tapers.ts";
 import { useCore } from "../../state/CoreContext.ts";
-import { Button } from "../../ui/Button.tsx";
-import { Dialog } from "../../ui/Dialog.tsx";
-import { Problem } from "../../ui/feedback/Problem.tsx";
 import { NoteField } from "../../ui/field/NoteField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
+import { SaveDialog } from "../../ui/SaveDialog.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
 import { parseNumber } from "../../words/parseNumber.ts";
@@ -66,21 +64,13 @@ export function AdapterForm({ row, onClose }: { readonly row: AdapterRow | undef
     else setRefused(errorWords(answer.error, speech));
   };
   return (
-    <Dialog
+    <SaveDialog
       wide
       title={adapter === undefined ? words.addAdapter : words.editAdapter(adapter.name)}
+      refused={refused}
+      onSave={save}
       onClose={onClose}
-      onSubmit={save}
-      acts={
-        <>
-          <Button kind="main" type="submit">
-            {common.save}
-          </Button>
-          <Button onClick={onClose}>{common.cancel}</Button>
-        </>
-      }
     >
-      {refused !== undefined && <Problem>{refused}</Problem>}
       <div className="fields">
         <TextField
           label={words.name}
@@ -136,6 +126,6 @@ export function AdapterForm({ row, onClose }: { readonly row: AdapterRow | undef
           {words.retire}
         </Tick>
       )}
-    </Dialog>
+    </SaveDialog>
   );
 }

@@ -2,12 +2,10 @@ import { useState } from "react";
 import type { GaugeRow } from "../../../app/contract/recordViews.ts";
 import { fromNewtons, toNewtons } from "../../../app/quantity/forceUnits.ts";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
-import { Button } from "../../ui/Button.tsx";
-import { Dialog } from "../../ui/Dialog.tsx";
-import { Problem } from "../../ui/feedback/Problem.tsx";
 import { NoteField } from "../../ui/field/NoteField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
+import { SaveDialog } from "../../ui/SaveDialog.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
 import { parseNumber } from "../../words/parseNumber.ts";
@@ -59,21 +57,13 @@ export function GaugeForm({ row, onClose }: { readonly row: GaugeRow | undefined
     else setRefused(errorWords(answer.error, speech));
   };
   return (
-    <Dialog
+    <SaveDialog
       wide
       title={gauge === undefined ? words.addGauge : words.editGauge(gauge.name)}
+      refused={refused}
+      onSave={save}
       onClose={onClose}
-      onSubmit={save}
-      acts={
-        <>
-          <Button kind="main" type="submit">
-            {common.save}
-          </Button>
-          <Button onClick={onClose}>{common.cancel}</Button>
-        </>
-      }
     >
-      {refused !== undefined && <Problem>{refused}</Problem>}
       <div className="fields">
         <TextField
           label={words.name}
@@ -110,6 +100,6 @@ export function GaugeForm({ row, onClose }: { readonly row: GaugeRow | undefined
           {words.retire}
         </Tick>
       )}
-    </Dialog>
+    </SaveDialog>
   );
 }

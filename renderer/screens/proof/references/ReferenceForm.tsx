@@ -1,12 +1,10 @@
 import { useState } from "react";
 import type { ReferenceRow } from "../../../../app/contract/proofViews.ts";
 import { useCore, useProgram } from "../../../state/CoreContext.ts";
-import { Button } from "../../../ui/Button.tsx";
-import { Dialog } from "../../../ui/Dialog.tsx";
-import { Problem } from "../../../ui/feedback/Problem.tsx";
 import { Choices } from "../../../ui/field/Choices.tsx";
 import { TextField } from "../../../ui/field/TextField.tsx";
 import { Tick } from "../../../ui/field/Tick.tsx";
+import { SaveDialog } from "../../../ui/SaveDialog.tsx";
 import { commonTexts } from "../../../words/commonTexts.ts";
 import { errorWords } from "../../../words/errorWords.ts";
 import { forceUnitOf } from "../../../words/Speech.ts";
@@ -59,21 +57,13 @@ export function ReferenceForm({
   };
   const fields = { draft, unit, errorAt, onDraft: change };
   return (
-    <Dialog
+    <SaveDialog
       wide
       title={row === undefined ? words.add : words.editOf(row.reference.name)}
+      refused={refused}
+      onSave={save}
       onClose={onClose}
-      onSubmit={save}
-      acts={
-        <>
-          <Button kind="main" type="submit">
-            {common.save}
-          </Button>
-          <Button onClick={onClose}>{common.cancel}</Button>
-        </>
-      }
     >
-      {refused !== undefined && <Problem>{refused}</Problem>}
       <div className="fields">
         <TextField
           label={words.name}
@@ -111,6 +101,6 @@ export function ReferenceForm({
           {words.retire}
         </Tick>
       )}
-    </Dialog>
+    </SaveDialog>
   );
 }
