@@ -1,3 +1,5 @@
+import { median } from "../../numerics/median.ts";
+
 /**
  * Tool changes a day, from the counters that were noted with checks: the median of the paces between neighbours, so that
  * one miskeyed counter or a replaced control does not decide.
@@ -11,8 +13,5 @@ export function counterPace(notes: readonly { readonly day: number; readonly cou
     const changes = notes[i]!.counter - notes[i - 1]!.counter;
     if (days > 0 && changes > 0) paces.push(changes / days);
   }
-  if (paces.length === 0) return undefined;
-  paces.sort((a, b) => a - b);
-  const middle = paces.length >> 1;
-  return paces.length % 2 === 1 ? paces[middle]! : (paces[middle - 1]! + paces[middle]!) / 2;
+  return paces.length === 0 ? undefined : median(paces);
 }
