@@ -28,13 +28,17 @@ export function useRoundActs(): RoundActs {
       if (draft !== undefined) core.draft.setState({ draft });
       return draft !== undefined;
     };
+    let underWay = false;
     return {
+      /** What was asked stays open, its reason with it, until the core has taken it. */
       pass: async (as: "later" | "leftOut", why: string) => {
-        ask(undefined);
-        const { draft } = core.draft.getState();
-        const { roundId, tag } = draft ?? {};
-        if (roundId == null || tag?.spindleId == null) return;
-        show(await report(core.client.call("rounds.pass", { roundId, spindleId: tag.spindleId, as, why })));
+        const { roundId, tag } = core.draft.getState().draft ?? {};
+        if (roundId == null || tag?.spindleId == null) return ask(undefined);
+        if (underWay) return;
+        underWay = true;
+        const answer = await report(core.client.call("rounds.pass", { roundId, spindleId: tag.spindleId, as, why }));
+        underWay = false;
+        if (show(answer)) ask(undefined);
       },
       putAway: async () => {
         if (show(await report(core.client.call("rounds.lead", { roundId: null }))))

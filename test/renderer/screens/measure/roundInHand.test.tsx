@@ -1,5 +1,5 @@
 import { act, fireEvent, screen } from "@testing-library/react";
-import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
 import type { RoundView } from "../../../../app/contract/roundViews.ts";
 import type { Core } from "../../../../renderer/state/Core.ts";
 import { type CoreInTemp, coreInTemp } from "../../../support/coreInTemp.ts";
@@ -98,6 +98,27 @@ describe("a round in hand on Measure", () => {
     await click("Close the round");
     await until(() => screen.queryByText(/The round is done/) === null);
     expect((await core.call("rounds.get", { roundId: round.roundId })).state).toBe("done");
+  });
+
+  it("keeps the reason that was written when it is not taken, and passes one stop however often it is pressed", async () => {
+    await press("x");
+    fireEvent.change(screen.getByLabelText(/Reason/), { target: { value: "guard locked" } });
+    const submit = () => fireEvent.submit(screen.getByRole("dialog").querySelector("form")!);
+    const refusal = { ok: false, error: { code: "link", message: "The program did not answer." } } as const;
+    const call = vi.spyOn(page.client, "call").mockResolvedValueOnce(refusal);
+    await act(async () => submit());
+    expect(call).toHaveBeenCalledWith("rounds.pass", expect.objectContaining({ why: "guard locked" }));
+    call.mockRestore();
+    expect(screen.getByLabelText(/Reason/)).toHaveProperty("value", "guard locked");
+    await act(async () => {
+      submit();
+      submit();
+    });
+    await until(shown(round.stops[1]!.name));
+    expect(screen.queryByRole("dialog")).toBeNull();
+    const { stops } = await core.call("rounds.get", { roundId: round.roundId });
+    expect(stops.filter(({ passed }) => passed !== undefined)).toHaveLength(1);
+    expect(page.toasts.getState().toasts).toHaveLength(1); // the refusal, and nothing of the second press
   });
 
   it("wants a reason before a stop is left out", async () => {
