@@ -1,10 +1,9 @@
-import { readFileSync } from "node:fs";
-import { resolve } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { describeInBrowser } from "./Browser.ts";
 import type { Call } from "./HoldfastProcess.ts";
 import { demoInBrowser, type InBrowser } from "./programInBrowser.ts";
+import { toldActs } from "./toldActs.ts";
 
 /**
  * How many acts a job takes, counted as it is done. One act: a label scanned, a key or button pressed, a text typed with its
@@ -16,8 +15,6 @@ describeInBrowser("acts of the hand", () => {
   let call: Call;
   let complaints: string[];
   let acts = 0;
-  const told = readFileSync(resolve(import.meta.dirname, "../../docs/acts.md"), "utf8");
-  const toldOf = (job: string) => Number(new RegExp(`\\| ${job}[^|]*\\| (\\d+)`).exec(told)?.[1]);
 
   const press = async (key: string) => {
     acts += 1;
@@ -88,7 +85,7 @@ describeInBrowser("acts of the hand", () => {
     await page.getByText(/kN filed to Mill 1/).waitFor();
     expect(await checkCount()).toBe(before + 1);
     expect(acts).toBeLessThanOrEqual(3);
-    expect(acts).toBe(toldOf("one spindle"));
+    expect(acts).toBe(toldActs("one spindle"));
   });
 
   it("a round: at most three for each spindle", async () => {
@@ -114,7 +111,7 @@ describeInBrowser("acts of the hand", () => {
     }
     const each = (acts - begun) / stops.length;
     expect(each).toBeLessThanOrEqual(3);
-    expect(each).toBe(toldOf("a spindle of a round"));
+    expect(each).toBe(toldActs("a spindle of a round"));
   }, 90_000);
 
   it("finding last year's check of a spindle", async () => {
@@ -124,7 +121,7 @@ describeInBrowser("acts of the hand", () => {
     await page.getByRole("heading", { name: /Mill 2/ }).waitFor();
     await click(new RegExp(String(new Date().getFullYear() - 1)), "link");
     await page.getByRole("heading", { name: /^Check of / }).waitFor();
-    expect(acts).toBe(toldOf("last year's check"));
+    expect(acts).toBe(toldActs("last year's check"));
   });
 
   it("proving a gauge: from anywhere to the cautions before the first load", async () => {
@@ -143,7 +140,7 @@ describeInBrowser("acts of the hand", () => {
     await page.locator("main select").first().selectOption({ index: 1 });
     await click("To the cautions");
     await page.getByRole("heading", { name: "Before the first load" }).waitFor();
-    expect(acts).toBe(toldOf("proving a gauge"));
+    expect(acts).toBe(toldActs("proving a gauge"));
     expect(complaints).toEqual([]);
   });
 });

@@ -6,6 +6,7 @@ import { WEDGE_GAP_MS } from "../../renderer/ui/keys/WedgeReader.ts";
 import { describeInBrowser } from "./Browser.ts";
 import type { Call } from "./HoldfastProcess.ts";
 import { demoInBrowser, type InBrowser } from "./programInBrowser.ts";
+import { toldActs } from "./toldActs.ts";
 
 describeInBrowser("the proof of a gauge in the demo, two instruments read live", () => {
   let page: Page;
@@ -45,8 +46,10 @@ describeInBrowser("the proof of a gauge in the demo, two instruments read live",
     await page.getByText("Nobody under or beside the load").waitFor();
     await page.keyboard.press("Space");
     acts += 1;
+    acts += 1;
     await page.getByRole("button", { name: "Simulated gauge" }).click();
     await page.getByRole("button", { name: "Simulated gauge" }).waitFor({ state: "detached" }); // what stands below moves up
+    acts += 1;
     await page.getByRole("button", { name: "Simulated reference" }).click();
     await page.getByRole("button", { name: "Simulated reference" }).waitFor({ state: "detached" });
     for (let now = await next(); now?.kind === "act"; now = await next()) {
@@ -62,10 +65,12 @@ describeInBrowser("the proof of a gauge in the demo, two instruments read live",
       if (remaining > 1) await page.locator(".where", { hasText: new RegExp(`\\b${remaining - 1} left`) }).waitFor();
       else await page.getByRole("button", { name: /^File this proof/ }).waitFor();
     }
-    // Cautions, two mountings, two preloads, and two runs of two loads between two zeros: one key each.
-    expect(acts).toBe(1 + 2 + 2 + 2 * 4);
+    // Cautions, both ports, two mountings, two preloads, and two runs of two loads between two zeros: one act each.
+    expect(acts).toBe(1 + 2 + 2 + 2 + 2 * 4);
     await page.getByText("Conforming: every step lies within the permissible error.").waitFor();
     await page.keyboard.press("Space");
+    acts += 1;
+    expect(acts).toBe(toldActs("a whole proof"));
     await page.getByRole("heading", { name: new RegExp(`^Proof of ${gauge.name}`) }).waitFor();
     const { rows } = await call("proofs.list", { gaugeId: gauge.gaugeId });
     const { proof } = await call("proofs.get", { proofId: rows[0]!.proofId });
