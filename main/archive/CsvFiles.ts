@@ -21,7 +21,7 @@ export class CsvFiles {
   constructor(zip: ZipWriter, withWaveforms: boolean) {
     this.tables = allTables.filter((table) => withWaveforms || table !== waveformTable);
     this.#members = new Map(
-      this.tables.map((table) => [table, zip.member(table.file, table === waveformTable ? 1 : 5)]),
+      this.tables.map((table) => [table, zip.member(table.file, table === waveformTable ? 1 : 3)]),
     );
     for (const [table, member] of this.#members) member.write(headerLine(table));
   }

@@ -13,6 +13,9 @@ export type MemberFacts = {
 /** So much text is deflated at a time, beside this thread; also what a member holds in memory. */
 const PIECE = 1 << 20;
 
+/** So many pieces of a member may be on their way before the writer is held back. */
+const AT_ONCE = 4;
+
 /**
  * One file of an archive in the making, deflated into a file of its own beside it, so that many can grow at once.
  * Each piece ends on a byte border (a sync flush), so pieces deflated by themselves make one stream when put together.
@@ -26,8 +29,8 @@ export class ZipMember {
   #length = 0;
   #crc = 0;
   #size = 0;
-  #before: Promise<void> = Promise.resolve();
-  #waiting = 0;
+  /** Pieces on their way into the file, oldest first. */
+  readonly #onTheirWay: Promise<void>[] = [];
   #open = true;
 
   readonly #level: number;
@@ -49,12 +52,12 @@ export class ZipMember {
 
   /** To be awaited now and then: holds the writer back while the deflating is behind. */
   async room(): Promise<void> {
-    if (this.#waiting >= 3) await this.#before;
+    if (this.#onTheirWay.length >= AT_ONCE) await this.#onTheirWay[0];
   }
 
   async end(): Promise<MemberFacts> {
     this.#send();
-    await this.#before;
+    await this.#onTheirWay.at(-1);
     writeSync(this.#fd, LAST_BLOCK);
     this.#close();
     return { name: this.name, crc: this.#crc, size: this.#size, packedSize: statSync(this.path).size };
@@ -62,9 +65,16 @@ export class ZipMember {
 
   /** Takes the file away, once nothing is on its way into it any more. */
   async discard(): Promise<void> {
-    await this.#before.catch(() => {});
+    await this.#onTheirWay.at(-1)?.catch(() => {});
     this.#close();
     rmSync(this.path, { force: true });
+  }
+
+  /** What failed stays in the list, so that whoever waits next is told of it. */
+  async #writeAfter(before: Promise<void> | undefined, packed: Promise<Buffer>): Promise<void> {
+    await before;
+    writeSync(this.#fd, await packed);
+    this.#onTheirWay.shift();
   }
 
   #close(): void {
@@ -80,14 +90,9 @@ export class ZipMember {
     this.#crc = crc32(bytes, this.#crc);
     this.#size += bytes.length;
     const packed = deflated(bytes, this.#level);
-    const before = this.#before;
-    this.#waiting += 1;
-    this.#before = (async () => {
-      await before;
-      writeSync(this.#fd, await packed);
-      this.#waiting -= 1;
-    })();
-    this.#before.catch(() => {}); // told by `room` and `end`
+    const written = this.#writeAfter(this.#onTheirWay.at(-1), packed);
+    this.#onTheirWay.push(written);
+    written.catch(() => {}); // told by `room` and `end`
     packed.catch(() => {});
   }
 }
@@ -95,9 +100,12 @@ export class ZipMember {
 /** An empty block marked as the last one. */
 const LAST_BLOCK = Buffer.from([0x03, 0x00]);
 
+/** Room for what a piece shrinks to, so that it comes back in one go or two. */
+const PACKED = 1 << 18;
+
 function deflated(bytes: Buffer, level: number): Promise<Buffer> {
   return new Promise((done, fail) =>
-    deflateRaw(bytes, { level, finishFlush: constants.Z_SYNC_FLUSH }, (cause, packed) =>
+    deflateRaw(bytes, { level, finishFlush: constants.Z_SYNC_FLUSH, chunkSize: PACKED }, (cause, packed) =>
       cause === null ? done(packed) : fail(cause),
     ),
   );

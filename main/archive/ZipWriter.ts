@@ -20,7 +20,7 @@ export class ZipWriter {
   }
 
   /** A further member; members stand in the archive in the order in which they were asked for. */
-  member(name: string, level = 5): ZipMember {
+  member(name: string, level = 3): ZipMember {
     const member = new ZipMember(name, `${this.path}.${this.#members.length}`, level);
     this.#members.push(member);
     return member;

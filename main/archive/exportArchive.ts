@@ -6,7 +6,7 @@ import { folderGone } from "../store/copies/inWordsOfCopying.ts";
 import type { Db } from "../store/db.ts";
 import { DamageList } from "../store/ledger/DamageList.ts";
 import { type ReadableEntry, readableEntries } from "../store/ledger/readableEntries.ts";
-import { allEntries } from "../store/ledger/readEntry.ts";
+import { allWithText } from "../store/ledger/readEntry.ts";
 import { signedHeads } from "../store/ledger/signedHeads.ts";
 import { entryCount } from "../store/ledger/slices.ts";
 import type { Watch } from "../store/ledger/walkSlices.ts";
@@ -88,8 +88,8 @@ async function fill(db: Db, zip: ZipWriter, options: ExportOptions) {
   const salvage = options.salvage === true ? new Salvage(zip, damage) : undefined;
   const total = salvage === undefined ? entryCount(db) : 0; // of a damaged file nobody knows
   let [entries, waveforms] = [0, 0];
-  for (const { entry, state } of salvage === undefined ? wholeEntries(db) : readableEntries(db, damage)) {
-    if (state === "whole") ledger.take(entry);
+  for (const { entry, text, state } of salvage === undefined ? wholeEntries(db) : readableEntries(db, damage)) {
+    if (state === "whole") ledger.take(entry, text);
     else salvage?.take(entry, state);
     if (state === "doubtful") continue;
     csv.take(entry);
@@ -128,7 +128,7 @@ async function fill(db: Db, zip: ZipWriter, options: ExportOptions) {
 
 function* wholeEntries(db: Db): Generator<ReadableEntry> {
   try {
-    for (const entry of allEntries(db)) yield { entry, state: "whole" };
+    for (const stored of allWithText(db)) yield { ...stored, state: "whole" };
   } catch (cause) {
     // Unpacking or parsing it failed; what SQLite says of its pages is in words of its own.
     if (!isUnreadable(cause)) throw cause;
@@ -203,7 +203,9 @@ class LedgerParts {
     this.#zip = zip;
   }
 
-  take({ hash, n: _place, ...entry }: FiledEntry): void {
+  /** @param text  the entry's canonical form */
+  take(entry: FiledEntry, text: string): void {
+    const { hash } = entry;
     const last = this.parts.at(-1);
     if (this.#member !== undefined && last?.origin === entry.origin) {
       this.parts[this.parts.length - 1] = { ...last, entries: last.entries + 1, head: hash };
@@ -212,7 +214,7 @@ class LedgerParts {
       this.#member = this.#zip.member(file);
       this.parts.push({ file, origin: entry.origin, after: entry.seq - 1, entries: 1, head: hash });
     }
-    this.#member.write(`${canonicalJson(entry)}\n`);
+    this.#member.write(`${text}\n`);
   }
 
   get count(): number {

@@ -42,7 +42,9 @@ export function encodeWaveformNow(cycleId: string, waveform: Waveform): Waveform
 export function decodeWaveform(bytes: Uint8Array): Waveform & { readonly forceN: Float64Array } {
   const count = sampleCountOf(bytes);
   if (count === undefined) throw new RangeError("not a waveform");
-  const from = new ByteReader(inflateRawSync(bytes.subarray(HEADER), { maxOutputLength: 1024 + count * 24 }));
+  const from = new ByteReader(
+    inflateRawSync(bytes.subarray(HEADER), { maxOutputLength: 1024 + count * 24, chunkSize: chunkFor(count) }),
+  );
   const fromIndex = from.float64();
   const time = timeFrom(from, count);
   return { fromIndex, time, forceN: unpackNumbers(from, count) };
@@ -58,6 +60,9 @@ export function sampleCountOf(bytes: Uint8Array): number | undefined {
 const MAGIC = [0x48, 0x46, 0x57, 0x31]; // "HFW1"
 const HEADER = MAGIC.length + 4;
 const MAX_SAMPLES = 1 << 24; // far above the detector's own limit; a damaged count must not fill the memory
+
+/** Readings of a few digits take two bytes each; a chunk far larger than what comes costs more than the unpacking. */
+const chunkFor = (count: number) => Math.max(1_024, Math.min(64 + 3 * count, 1 << 20));
 
 const UNTIMED = 0;
 const EVEN = 1;

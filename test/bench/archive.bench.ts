@@ -9,7 +9,7 @@ import { checkToFile, fileSpindles } from "./store/checksToFile.ts";
 
 const CHECKS = 100_000;
 const SMALL = 5_000;
-const WITH_READINGS = 2_000;
+const WITH_READINGS = 10_000;
 
 /** Export and import of 100,000 checks, each in a process of its own so that its memory can be seen. */
 export async function archiveBench(): Promise<BenchRow[]> {
@@ -38,9 +38,9 @@ export async function archiveBench(): Promise<BenchRow[]> {
       seconds(
         "export of 100,000 checks with 400,000 cycles of 700 readings",
         waved.tookS * (CHECKS / WITH_READINGS),
-        "measured on 2,000 checks, times fifty",
+        "measured on 10,000 checks, times ten",
       ),
-      seconds("import of the same", wavedIn.tookS * (CHECKS / WITH_READINGS), "measured on 2,000 checks, times fifty"),
+      seconds("import of the same", wavedIn.tookS * (CHECKS / WITH_READINGS), "measured on 10,000 checks, times ten"),
     ];
   } finally {
     rmSync(folder, { recursive: true, force: true });

@@ -32,17 +32,29 @@ export function entriesOfKind<K extends Exclude<Kind, "check">>(db: Db, kind: K)
 
 /** Every entry in the order it came to this file, read in pieces, so that the connection is free in between. */
 export function* allEntries(db: Db): Generator<FiledEntry> {
+  for (const { entry } of allWithText(db)) yield entry;
+}
+
+/** The same, each with its canonical text as it lies in the file. */
+export function* allWithText(db: Db): Generator<{ readonly entry: FiledEntry; readonly text: string }> {
   const some = prepared<Row>(db, "SELECT n, hash, length, codec, packed FROM entry WHERE n > ? ORDER BY n LIMIT 256");
   for (let after = 0; ; ) {
     const rows = some.all(after);
     if (rows.length === 0) return;
-    for (const row of rows) yield toFiled(row);
+    for (const row of rows) {
+      const text = textOf(row);
+      yield { entry: parsed(row, text), text };
+    }
     after = rows.at(-1)!.n;
   }
 }
 
-function toFiled({ n, hash, length, ...packed }: Row): FiledEntry {
+const toFiled = (row: Row): FiledEntry => parsed(row, textOf(row));
+
+const textOf = (row: Row): string => unpackEntry(row, row.length).toString("utf8");
+
+function parsed({ n, hash }: Row, text: string): FiledEntry {
   // Written by `Chain` or taken over by `mergeChain`, both after the schema had seen it.
-  const entry = JSON.parse(unpackEntry(packed, length).toString("utf8")) as Entry;
+  const entry = JSON.parse(text) as Entry;
   return { ...entry, hash: hash.toString("hex"), n };
 }

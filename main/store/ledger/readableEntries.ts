@@ -13,7 +13,12 @@ import { bytesOf, readRows, type StoredRow } from "./storedRows.ts";
  * An entry out of a damaged file. `whole`: it is what was filed, and so is everything before it in its chain; `loose`: it is
  * what was filed, but something before it is not there; `doubtful`: its text can be read and is not what was filed.
  */
-export type ReadableEntry = { readonly entry: FiledEntry; readonly state: "whole" | "loose" | "doubtful" };
+export type ReadableEntry = {
+  readonly entry: FiledEntry;
+  /** As it lies in the file: canonical, unless it is `doubtful`. */
+  readonly text: string;
+  readonly state: "whole" | "loose" | "doubtful";
+};
 
 /** Every entry that can be read at all, in the order of the file; what cannot, or is not what was filed, is named in `damage`. */
 export function* readableEntries(db: Db, damage: DamageList): Generator<ReadableEntry> {
@@ -25,11 +30,11 @@ export function* readableEntries(db: Db, damage: DamageList): Generator<Readable
     for (const [i, row] of rows.entries()) {
       const read = entryOf(row, bytes[i]!, slice.origin, damage);
       if (read === undefined) continue;
-      const { entry, doubtful } = read;
+      const { entry, text, doubtful } = read;
       const end = ends.get(slice.origin) ?? { seq: 0, hash: GENESIS };
       const follows = !doubtful && entry.seq === end.seq + 1 && entry.prev === end.hash;
       if (follows) ends.set(slice.origin, { seq: entry.seq, hash: entry.hash });
-      yield { entry, state: doubtful ? "doubtful" : follows ? "whole" : "loose" };
+      yield { entry, text, state: doubtful ? "doubtful" : follows ? "whole" : "loose" };
     }
   }
 }
@@ -38,7 +43,8 @@ function entryOf([n, kind, hash]: StoredRow, bytes: Buffer, origin: string, dama
   const seq = seqOf(n);
   const about = { what: "entry", origin, seq, place: n } as const;
   const altered = sha256(bytes) !== hash;
-  const parsed = parse(bytes);
+  const text = bytes.toString("utf8");
+  const parsed = parse(text);
   if (parsed === undefined) {
     damage.add({ ...about, fault: "unreadable", detail: `entry ${seq} (${kind}): its bytes are no entry` });
     return undefined;
@@ -53,12 +59,12 @@ function entryOf([n, kind, hash]: StoredRow, bytes: Buffer, origin: string, dama
     });
   }
   const entry: FiledEntry = { ...parsed, hash, n };
-  return { entry, doubtful };
+  return { entry, text, doubtful };
 }
 
-function parse(bytes: Buffer): Entry | undefined {
+function parse(text: string): Entry | undefined {
   try {
-    const read = envelope.safeParse(JSON.parse(bytes.toString("utf8")));
+    const read = envelope.safeParse(JSON.parse(text));
     return read.success ? (read.data as Entry) : undefined; // its body is as its kind had it when it was filed
   } catch {
     return undefined;
