@@ -13,6 +13,7 @@ import { Series } from "./bench/Series.ts";
 import { SettingSearch } from "./bench/SettingSearch.ts";
 import { SimulatedGauge } from "./bench/SimulatedGauge.ts";
 import { Undo } from "./bench/Undo.ts";
+import { FleetInFile } from "./fleet/FleetInFile.ts";
 import { allHandlers } from "./handlers/allHandlers.ts";
 import type { Context } from "./handlers/Context.ts";
 import { programView } from "./handlers/program.ts";
@@ -192,6 +193,7 @@ export async function buildServices(options: ServicesOptions): Promise<Services>
     }),
     people,
     jobs,
+    fleet: new FleetInFile({ store, jobs, now, today: () => worksDay(now(), works().timeZone) }),
     search,
     backup: upkeep.backup,
     backupChoice,

@@ -22,7 +22,6 @@ export type SpindleRow = {
   readonly baselineN: number | undefined;
   /** Up to 24 last values as fractions of the baseline, oldest first. */
   readonly spark: readonly number[];
-  readonly dueOn: string | undefined;
 };
 
 export type CheckRow = {
@@ -141,4 +140,6 @@ export type FleetView = {
   readonly commonMode: readonly SharedMove[];
   /** Each spindle beside those of the same taper and nominal force; left out where there are under four of a kind. */
   readonly like: readonly LikeComparison[];
+  /** When each is to be measured next, overdue first. */
+  readonly due: readonly DueItem[];
 };

@@ -1,10 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { writeFileSync } from "node:fs";
-import { dueList } from "../../app/round/due/dueList.ts";
 import { Jobs } from "../jobs/Jobs.ts";
 import { dueCalendar } from "../report/dueCalendar.ts";
-import { dueFacts } from "../rounds/dueFactsOf.ts";
-import { worksCalendar } from "../rounds/worksCalendar.ts";
 import { worksDay } from "../rounds/worksDay.ts";
 import { openStore } from "../store/open.ts";
 import { spindleList } from "../store/records/spindles.ts";
@@ -30,20 +27,20 @@ export const command: Command = {
       return 3;
     }
     const jobs = new Jobs({ path, demo, newId: randomUUID, onChange: () => {} });
-    const fleet = await jobs.run("fleet", {}, io.signal);
+    const nowMs = Date.now();
+    const { due } = await jobs.run("fleet", { nowMs }, io.signal);
     const store = openStore({ path, demo, readOnly: true, now: Date.now });
     try {
       const works = readWorks(store.db);
       if (works === undefined) throw new UsageError("the works are not described yet; start the program once");
-      const today = worksDay(Date.now(), works.timeZone);
-      const rows = dueList(dueFacts(store.db, works, fleet), worksCalendar(store.db), today);
+      const today = worksDay(nowMs, works.timeZone);
       const stampMs = store.lastEntryAtMs() ?? 0;
       const { name: worksName, worksId } = works;
-      const text = dueCalendar(rows, spindleList(store.db), { worksName, worksId, language, stampMs });
+      const text = dueCalendar(due, spindleList(store.db), { worksName, worksId, language, stampMs });
       if (values.out !== undefined) writeFileSync(values.out, text);
-      if (values.json === true) io.out(`${JSON.stringify({ today, due: rows })}\n`);
+      if (values.json === true) io.out(`${JSON.stringify({ today, due })}\n`);
       else if (values.out === undefined) io.out(text);
-      else io.out(`${values.out}: ${rows.length} due dates\n`);
+      else io.out(`${values.out}: ${due.length} due dates\n`);
       return 0;
     } finally {
       store.close();

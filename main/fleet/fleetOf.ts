@@ -15,7 +15,7 @@ import { fleetEntryOf } from "./fleetEntryOf.ts";
 import { historyOf } from "./historyOf.ts";
 
 /** Ranking of all spindles and what moved together, from the data file; `goOn` is called between spindles and may throw. */
-export function fleetOf(db: Db, goOn: () => void = () => undefined): FleetView {
+export function fleetOf(db: Db, goOn: () => void = () => undefined): Omit<FleetView, "due"> {
   const { standings, histories } = readAll(db);
   const moves = commonModes(histories);
   const alike: LikeEntry[] = [];

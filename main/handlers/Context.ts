@@ -6,6 +6,7 @@ import type { Bench } from "../bench/Bench.ts";
 import type { Series } from "../bench/Series.ts";
 import type { SettingSearch } from "../bench/SettingSearch.ts";
 import type { Undo } from "../bench/Undo.ts";
+import type { FleetInFile } from "../fleet/FleetInFile.ts";
 import type { PushHub } from "../host/PushHub.ts";
 import type { BackupChoiceFile } from "../jobs/BackupChoiceFile.ts";
 import type { DailyBackup } from "../jobs/DailyBackup.ts";
@@ -28,6 +29,7 @@ export type Context = {
   readonly accept: (input: Parsed<"series.accept">) => Promise<Output<"series.accept">>;
   readonly people: People;
   readonly jobs: Jobs;
+  readonly fleet: FleetInFile;
   readonly backup: DailyBackup;
   readonly backupChoice: BackupChoiceFile;
   readonly search: SettingSearch;

@@ -1,5 +1,4 @@
 import type { Handlers } from "../../app/contract/methods.ts";
-import type { FleetView } from "../../app/contract/recordViews.ts";
 import { AppError } from "../../app/contract/result.ts";
 import type { MadeFile, RoundView } from "../../app/contract/roundViews.ts";
 import type { Round } from "../../app/ledger/round.ts";
@@ -37,7 +36,6 @@ type Part = Pick<
 /** What to measure next, the rounds made of it, and what is printed for them. */
 export function roundHandlers(context: Context): Part {
   const { store, hub, works, now } = context;
-  const fleet = fleetByPlace(context);
   const today = () => worksDay(now(), works().timeZone);
 
   const found = (roundId: string): Round => {
@@ -53,8 +51,13 @@ export function roundHandlers(context: Context): Part {
     return view;
   };
   const due = async () => {
+    const fleet = await context.fleet.view().catch((cause: unknown) => {
+      context.log.error("forecasts for the due list failed", cause);
+      return undefined;
+    });
     const calendar = worksCalendar(store.db);
-    return { today: today(), rows: dueList(dueFacts(store.db, works(), await fleet()), calendar, today()), calendar };
+    const rows = fleet?.due ?? dueList(dueFacts(store.db, works(), undefined), calendar, today());
+    return { today: today(), rows, calendar };
   };
 
   return {
@@ -123,19 +126,3 @@ const made = (fileName: string, mime: string, bytes: Uint8Array): MadeFile => ({
   mime,
   base64: Buffer.from(bytes).toString("base64"),
 });
-
-/** Forecasts of all spindles, worked out anew only when something was filed since; without them when that fails. */
-function fleetByPlace({ store, jobs, log }: Context): () => Promise<FleetView | undefined> {
-  let cached: { readonly place: number; readonly view: Promise<FleetView | undefined> } | undefined;
-  return () => {
-    const place = store.lastPlace();
-    if (cached?.place !== place) {
-      const view = jobs.run("fleet", {}).catch((cause: unknown) => {
-        log.error("forecasts for the due list failed", cause);
-        return undefined;
-      });
-      cached = { place, view };
-    }
-    return cached.view;
-  };
-}

@@ -21,7 +21,6 @@ export function toSpindleRow(standing: SpindleStanding): SpindleRow {
     checkCount: standing.checkCount,
     baselineN,
     spark: baselineN === undefined || baselineN <= 0 ? [] : standing.recent.map((point) => point.valueN / baselineN),
-    dueOn: standing.dueOn,
   };
 }
 

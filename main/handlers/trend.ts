@@ -1,5 +1,4 @@
 import type { Handlers } from "../../app/contract/methods.ts";
-import type { FleetView } from "../../app/contract/recordViews.ts";
 import { AppError } from "../../app/contract/result.ts";
 import { forecastInFile } from "../fleet/forecastInFile.ts";
 import { trendInFile } from "../fleet/trendInFile.ts";
@@ -15,28 +14,7 @@ const SHOWN = 100;
 
 /** Where each spindle is going, and the order in which to look after all. */
 export function trendHandlers(context: Context): Pick<Handlers, "spindles.page" | "spindles.fleet"> {
-  const { store, jobs, works, now } = context;
-  let cached: { readonly place: number; readonly view: Promise<FleetView> } | undefined;
-  let moves: FleetView["commonMode"] | undefined;
-
-  /** Worked out anew only when something was filed since. */
-  const fleet = (): Promise<FleetView> => {
-    const place = store.lastPlace();
-    if (cached?.place !== place) {
-      const view = jobs.run("fleet", {});
-      cached = { place, view };
-      view.then(
-        (found) => {
-          moves = found.commonMode;
-        },
-        () => {
-          cached = undefined; // the next page tries again
-        },
-      );
-    }
-    return cached.view;
-  };
-
+  const { store, fleet, works, now } = context;
   return {
     "spindles.page": ({ spindleId, xAxis }) => {
       const standing = readSpindle(store.db, spindleId);
@@ -44,7 +22,7 @@ export function trendHandlers(context: Context): Pick<Handlers, "spindles.page" 
         throw new AppError("notFound", "There is no such spindle in this data file.", { key: "noSpindle" });
       }
       const checks = checkPage(store.db, spindleId, SHOWN + 1);
-      const { trend, detailed } = trendInFile(store.db, standing, { xAxis, sharedMoves: moves });
+      const { trend, detailed } = trendInFile(store.db, standing, { xAxis, sharedMoves: fleet.last?.commonMode });
       return {
         row: toSpindleRow(standing),
         checks: checks.slice(0, SHOWN).map(toCheckRow),
@@ -56,6 +34,6 @@ export function trendHandlers(context: Context): Pick<Handlers, "spindles.page" 
         due: dueNow(store.db, works(), standing, forecastInFile(store.db, standing), now()),
       };
     },
-    "spindles.fleet": fleet,
+    "spindles.fleet": () => fleet.view(),
   };
 }

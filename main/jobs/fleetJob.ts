@@ -1,9 +1,9 @@
 import { z } from "zod";
-import { fleetOf } from "../fleet/fleetOf.ts";
+import { fleetView } from "../fleet/fleetView.ts";
 import { defineJob } from "./Job.ts";
 
-/** Ranks all spindles and looks for what moved together. */
+/** Ranks all spindles, looks for what moved together, and says when each is due. */
 export const job = defineJob({
-  args: z.strictObject({}),
-  run: (_, { db, goOn }) => fleetOf(db, goOn),
+  args: z.strictObject({ nowMs: z.number() }),
+  run: ({ nowMs }, { db, goOn }) => fleetView(db, nowMs, goOn),
 });

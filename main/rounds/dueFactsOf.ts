@@ -13,7 +13,7 @@ import { worksDay } from "./worksDay.ts";
 const COUNTED = 8;
 
 /** What the records say about when each spindle in use is due. @param fleet  forecasts; undefined while they are not known */
-export function dueFacts(db: Db, works: Works, fleet: FleetView | undefined): DueFacts[] {
+export function dueFacts(db: Db, works: Works, fleet: Pick<FleetView, "rows"> | undefined): DueFacts[] {
   const forecasts = new Map(fleet?.rows.map((row) => [row.spindleId, row.forecast]));
   return spindleList(db)
     .filter(({ spindle }) => spindle.state === "inUse")

@@ -19,7 +19,7 @@ import { filterOf, keepInAddress } from "./filterAddress.ts";
 import { type Filter, filterRows, noFilter } from "./filterRows.ts";
 import { rankRows } from "./rankRows.ts";
 import { SpindleTable } from "./SpindleTable.tsx";
-import { type Order, sortRows } from "./sortRows.ts";
+import { type DueDates, type Order, sortRows } from "./sortRows.ts";
 import { spindleRows } from "./spindleRows.ts";
 import { spindlesTexts } from "./texts.ts";
 import "./spindles.css";
@@ -38,7 +38,8 @@ export function Spindles() {
   const [order, setOrder] = useState<Order>("rank");
   const [importing, setImporting] = useState(false);
   const ranked = useMemo(() => rankRows(rows ?? [], fleet), [rows, fleet]);
-  const shown = useMemo(() => sortRows(filterRows(ranked, filter), order), [ranked, filter, order]);
+  const due: DueDates = useMemo(() => new Map(fleet?.due.map((one) => [one.spindleId, one.dueOn])), [fleet]);
+  const shown = useMemo(() => sortRows(filterRows(ranked, filter), order, due), [ranked, filter, order, due]);
 
   const moves = fleet?.commonMode ?? [];
   const sentence = ranked.length > 0 && <FleetSentence rows={ranked} fleet={fleet} worksUnit={worksUnit} />;
@@ -65,7 +66,7 @@ export function Spindles() {
           <div className="row">
             {add}
             {load}
-            <SaveTable name="spindles" of={words.title} table={() => spindleRows(shown, worksUnit, speech)} />
+            <SaveTable name="spindles" of={words.title} table={() => spindleRows(shown, due, worksUnit, speech)} />
           </div>
         )}
       </header>

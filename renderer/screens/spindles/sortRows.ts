@@ -4,20 +4,22 @@ import type { SpindleRow } from "../../../app/contract/recordViews.ts";
 export const orders = ["rank", "name", "area", "taper", "due", "force", "measured"] as const;
 export type Order = (typeof orders)[number];
 
+/** The day by which to measure each spindle in use, by id; empty while it is not known. */
+export type DueDates = ReadonlyMap<string, string>;
+
 /** Rows in an order the user asked for; rows that lack what is sorted by come last, equal ones keep their rank. */
-export function sortRows(ranked: readonly SpindleRow[], order: Order): readonly SpindleRow[] {
+export function sortRows(ranked: readonly SpindleRow[], order: Order, due: DueDates): readonly SpindleRow[] {
   if (order === "rank") return ranked;
-  const key = keys[order];
+  const key = order === "due" ? (row: SpindleRow) => due.get(row.spindle.spindleId) : keys[order];
   return ranked.toSorted((a, b) => compare(key(a), key(b)));
 }
 
 type Key = string | number | undefined;
 
-const keys: { readonly [O in Exclude<Order, "rank">]: (row: SpindleRow) => Key } = {
+const keys: { readonly [O in Exclude<Order, "rank" | "due">]: (row: SpindleRow) => Key } = {
   name: ({ spindle }) => spindle.name,
   area: ({ spindle }) => filled(spindle.area),
   taper: ({ spindle }) => filled(spindle.taper),
-  due: ({ dueOn }) => dueOn ?? undefined,
   force: ({ last }) => last?.valueN ?? undefined,
   measured: ({ last }) => last?.measuredAtMs,
 };

@@ -16,5 +16,5 @@ export const tableTexts = inBoth({
   warning: ["warning limit", "Warngrenze"],
   nominal: ["nominal", "Sollkraft"],
   maximum: ["maximum", "Höchstkraft"],
-  due: ["interval ends", "Intervall endet"],
+  due: ["due", "fällig"],
 });

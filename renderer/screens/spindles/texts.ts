@@ -17,7 +17,7 @@ export const spindlesTexts = inBoth({
   "order.name": ["By name", "Nach Name"],
   "order.area": ["By area", "Nach Bereich"],
   "order.taper": ["By taper", "Nach Kegel"],
-  "order.due": ["By end of interval", "Nach Ende des Intervalls"],
+  "order.due": ["By due date", "Nach Fälligkeit"],
   "order.force": ["By force, the least first", "Nach Kraft, die kleinste zuerst"],
   "order.measured": ["By last check, the oldest first", "Nach letzter Prüfung, die älteste zuerst"],
   allVerdicts: ["All verdicts", "Alle Urteile"],

@@ -34,6 +34,10 @@ describe("a spindle's page of the demo works", () => {
     }
   }, 60_000);
 
+  it("brings the due list along with the ranking", async () => {
+    expect((await core.call("spindles.fleet")).due).toEqual((await core.call("rounds.due")).rows);
+  });
+
   it("stands beside its like in the ranking, those of the same taper and nominal force", async () => {
     const { like } = await core.call("spindles.fleet");
     const own = like.find((one) => one.spindleId === spindleId)!;

@@ -50,6 +50,8 @@ describe("a table saved from the screen", () => {
     const { last, spindle } = fake.state.spindles.find((row) => row.spindle.name === "Grinder 5")!;
     expect(Number(rows[0]!["last force"]) * 1000).toBeCloseTo(last!.valueN!, 1);
     expect(Number(rows[0]!.minimum) * 1000).toBeCloseTo(spindle.limits.minimumN ?? 0, 1);
+    const { due } = await fake.handlers["spindles.fleet"]({});
+    expect(rows[0]!.due).toBe(due.find((one) => one.spindleId === spindle.spindleId)?.dueOn);
     fireEvent.change(screen.getByRole("textbox", { name: /Search/ }), { target: { value: "lathe" } });
     expect((await savedBy(/Save as CSV/)).rows.map((row) => row.spindle)).toEqual(["Lathe 4"]);
   });

@@ -2,23 +2,26 @@ import { describe, expect, it } from "vitest";
 import type { SpindleRow } from "../../../app/contract/recordViews.ts";
 import { type orders, sortRows } from "../../../renderer/screens/spindles/sortRows.ts";
 
-const row = (name: string, over: { area?: string; dueOn?: string; valueN?: number; atMs?: number } = {}) =>
+const row = (name: string, over: { area?: string; valueN?: number; atMs?: number } = {}) =>
   ({
-    spindle: { name, area: over.area ?? "", taper: "" },
-    dueOn: over.dueOn,
+    spindle: { spindleId: name, name, area: over.area ?? "", taper: "" },
     last: over.valueN === undefined ? undefined : { valueN: over.valueN, measuredAtMs: over.atMs ?? 0 },
   }) as unknown as SpindleRow; // what is sorted by, no more
 
 const ranked = Object.freeze([
-  row("Mill 10", { area: "Hall B", dueOn: "2026-05-01", valueN: 18_000, atMs: 3 }),
-  row("Öltrop 1", { dueOn: "2026-01-01" }),
+  row("Mill 10", { area: "Hall B", valueN: 18_000, atMs: 3 }),
+  row("Öltrop 1"),
   row("Mill 9", { area: "Hall A", valueN: 9_000, atMs: 7 }),
 ]);
-const names = (order: (typeof orders)[number]) => sortRows(ranked, order).map((r) => r.spindle.name);
+const due = new Map([
+  ["Mill 10", "2026-05-01"],
+  ["Öltrop 1", "2026-01-01"],
+]);
+const names = (order: (typeof orders)[number]) => sortRows(ranked, order, due).map((r) => r.spindle.name);
 
 describe("the order of the list", () => {
   it("leaves the ranking as it is", () => {
-    expect(sortRows(ranked, "rank")).toBe(ranked);
+    expect(sortRows(ranked, "rank", due)).toBe(ranked);
   });
 
   it("sorts names by the numbers in them", () => {

@@ -91,6 +91,5 @@ export function fakeRow(spindle: Spindle, checks: readonly CheckRow[]): SpindleR
     checkCount: counting.length,
     baselineN,
     spark: baselineN === undefined ? [] : counting.slice(-24).map((check) => (check.valueN ?? 0) / baselineN),
-    dueOn: last === undefined ? undefined : new Date(last.measuredAtMs + 90 * DAY_MS).toISOString().slice(0, 10),
   };
 }

@@ -13,6 +13,7 @@ import { likeEntryOf } from "../../../app/trend/likeEntryOf.ts";
 import { rankFleet } from "../../../app/trend/rankFleet.ts";
 import { trendOf } from "../../../app/trend/trendOf.ts";
 
+import { fakeDue } from "./fakeDue.ts";
 import { FAKE_TODAY_MS } from "./fakeHistory.ts";
 
 /** Pages of the fake core that hold more than rows. */
@@ -70,7 +71,9 @@ export function fakeFleet(rows: readonly SpindleRow[], checks: readonly CheckRow
     const { spindleId, taper, limits } = spindle;
     return likeEntryOf({ spindleId, taper, nominalN: limits.nominalN }, entries[i]!.trend) ?? [];
   });
-  return { rows: rankFleet(entries), commonMode: [], like: compareLike(alike) };
+  const today = new Date(FAKE_TODAY_MS).toISOString().slice(0, 10);
+  const due = rows.map((row) => fakeDue(row, today));
+  return { rows: rankFleet(entries), commonMode: [], like: compareLike(alike), due };
 }
 
 export function fakeWaveform(cycleId: string, valueN: number): WaveformView {
