@@ -109,6 +109,7 @@ export const measureTexts = inBoth({
     "das Messgerät halten wie ein Werkzeug, es kann fallen; Hände weg von der Spindelöffnung.",
   ],
   weakened: ["Weakened by:", "Geschwächt durch:"],
+  weakenedMore: [(n: number) => `${n} more (see How sure?)`, (n: number) => `${n} weitere (siehe Wie sicher?)`],
   formingSoon: [
     "The verdict forms with the first good clamping.",
     "Das Urteil entsteht mit dem ersten guten Spannvorgang.",

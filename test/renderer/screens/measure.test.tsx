@@ -50,6 +50,29 @@ describe("Measure", () => {
     expect(plain(screen.getByLabelText("Force", { selector: "output" }))).toBe("––kN");
   });
 
+  it("names all that weakens the verdict where its uncertainty is explained", async () => {
+    const page = await connected();
+    await act(async () => {
+      const { series } = page.fake.state;
+      series.change({ tag: { ...series.draft.tag, spindleId: page.fake.state.spindles[0]!.spindle.spindleId } });
+    });
+    await clampOnce(page);
+    const weakenedBy = ["gaugeChanged", "adapterChanged", "operatorChanged", "oneClamping"].map((code) => ({ code }));
+    const { draft } = page.fake.state.series;
+    await act(async () =>
+      page.fake.state.say("draft.changed", { ...draft, forming: { ...draft.forming!, weakenedBy } }),
+    );
+    expect(screen.getByText(/and 2 more/)).toBeTruthy();
+    fireEvent.click(screen.getByRole("button", { name: "How sure?" }));
+    await settle();
+    expect(within(screen.getByRole("dialog")).getAllByRole("listitem").map(plain)).toEqual([
+      "another gauge than last time",
+      "another adapter than last time",
+      "another operator than last time",
+      "one clamping only",
+    ]);
+  });
+
   it("tags the series with what is searched for and chosen by Enter", async () => {
     await connected();
     await press("s");

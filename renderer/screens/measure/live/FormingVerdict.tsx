@@ -14,6 +14,7 @@ import { commonTexts } from "../../../words/commonTexts.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { BudgetFigures } from "../../check/BudgetTable.tsx";
 import { measureTexts } from "../texts.ts";
+import { Weakened } from "./Weakened.tsx";
 
 /** What the verdict would be now, why, and what weakens it; read out when the word changes and not before. */
 export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonly unit: ForceUnit }) {
@@ -55,15 +56,20 @@ export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonl
               acts={<Button type="submit">{common.close}</Button>}
             >
               <BudgetFigures budget={forming.budget} unit={unit} />
+              {forming.weakenedBy.length > 0 && (
+                <>
+                  <h3>{words.weakened}</h3>
+                  <ul>
+                    {forming.weakenedBy.map((remark) => (
+                      <li key={remark.code + (remark.about ?? "")}>{remarkWords(remark, speech, unit)}</li>
+                    ))}
+                  </ul>
+                </>
+              )}
             </Dialog>
           )}
           {/* With the gauge clamped, what the hand does next goes before what weakens the figure. */}
-          {forming.weakenedBy.length > 0 && !loaded && (
-            <p className="small">
-              <b>{words.weakened}</b>{" "}
-              {speech.list(forming.weakenedBy.map((remark) => remarkWords(remark, speech, unit)))}
-            </p>
-          )}
+          {!loaded && <Weakened by={forming.weakenedBy} warnings={draft.warnings} unit={unit} />}
         </>
       )}
       {loaded && <Caution title={words.beforeRelease}>{words.releaseHold}</Caution>}
