@@ -66,7 +66,7 @@ describeInBrowser("acts of the hand", () => {
         await call("series.tag", { seriesId: draft.seriesId, gaugeId, operatorId });
       },
     }));
-    await page.getByText("at rest").first().waitFor();
+    await page.locator(".readout .state", { hasText: "at rest" }).waitFor();
     await page.waitForTimeout(2_000); // a rest to take the zero from
   }, 90_000);
   afterAll(async () => {
@@ -82,7 +82,7 @@ describeInBrowser("acts of the hand", () => {
     await page.getByText("Adapter HSK-A 63").waitFor();
     await clampThree();
     await press("Space");
-    await page.getByText(/kN filed to Mill 1/).waitFor();
+    await page.locator(".toast.filed", { hasText: /kN filed to Mill 1/ }).waitFor();
     expect(await checkCount()).toBe(before + 1);
     expect(acts).toBeLessThanOrEqual(3);
     expect(acts).toBe(toldActs("one spindle"));

@@ -56,7 +56,7 @@ describeInBrowser("without a mouse", () => {
   it("measures a spindle and files it", async () => {
     await tabTo(/^Simulated gauge$/);
     await enter();
-    await page.getByText("at rest").waitFor();
+    await page.locator(".readout .state", { hasText: "at rest" }).waitFor();
     await press("s");
     await page.getByRole("combobox").waitFor();
     await page.keyboard.type("Mill 1", { delay: 60 });
@@ -75,7 +75,7 @@ describeInBrowser("without a mouse", () => {
       await page.getByText(`Drop ${n}`).waitFor();
     }
     await page.keyboard.press("Space");
-    await page.getByText(/kN filed to Mill 1/).waitFor();
+    await page.locator(".toast.filed", { hasText: /kN filed to Mill 1/ }).waitFor();
     const { spindleId } = (await call("spindles.list")).find((row) => row.spindle.name === "Mill 1")!.spindle;
     expect((await call("checks.list", { spindleId, limit: 1 })).rows[0]!.n).toBe(3);
   }, 60_000);

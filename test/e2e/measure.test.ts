@@ -116,7 +116,7 @@ describeInBrowser("a gauge on a serial port, a force filed to a spindle", () => 
       const { spindleId } = await register(program);
       await page.goto(await program.address());
       await page.getByRole("button", { name: "ttyGauge" }).click();
-      await page.getByText("at rest").first().waitFor({ timeout: 15_000 });
+      await page.locator(".readout .state", { hasText: "at rest" }).waitFor({ timeout: 15_000 });
       await page.keyboard.press("s");
       await page.getByRole("combobox").waitFor();
       await page.keyboard.type("mill 3", { delay: 60 }); // faster would be a scanner

@@ -68,11 +68,11 @@ describeInBrowser("a PIN in the whole program", () => {
     await page.getByText("This is not the PIN.").waitFor();
     expect(await checkCount()).toBe(0);
     await enter("2468");
-    await page.getByText(/17\.92.kN filed to Mill 3/).waitFor();
+    await page.locator(".toast.filed", { hasText: /17\.92.kN filed to Mill 3/ }).waitFor();
     expect(await checkCount()).toBe(1);
     await typed("17.90 kN");
     await page.getByRole("button", { name: /^File 17\.90/ }).click();
-    await page.getByText(/17\.90.kN filed to Mill 3/).waitFor();
+    await page.locator(".toast.filed", { hasText: /17\.90.kN filed to Mill 3/ }).waitFor();
     expect(await checkCount()).toBe(2);
   });
 

@@ -10,6 +10,7 @@ import { ClockDialog } from "./ClockDialog.tsx";
 import { ForceColumn } from "./live/ForceColumn.tsx";
 import { FormingVerdict } from "./live/FormingVerdict.tsx";
 import { LinkTrouble } from "./live/LinkTrouble.tsx";
+import { MeasureAnnouncer } from "./live/MeasureAnnouncer.tsx";
 import { NextStep } from "./live/NextStep.tsx";
 import { Readout } from "./live/Readout.tsx";
 import { MovedDialog } from "./round/MovedDialog.tsx";
@@ -69,6 +70,7 @@ export function Measure() {
   return (
     <div className={connected ? "measure" : "measure unconnected"}>
       <h1 className="unseen">{words.title}</h1>
+      <MeasureAnnouncer draft={draft} unit={unit} />
       <RoundInHand draft={draft} unit={unit} taper={spindle?.taper} goTo={way.goTo} />
       <TagBar draft={draft} onOpen={setOpen} />
       <Warnings draft={draft} unit={unit} />

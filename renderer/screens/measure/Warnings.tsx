@@ -20,7 +20,7 @@ export function Warnings({ draft, unit }: { readonly draft: Draft; readonly unit
   if (draft.warnings.length === 0 && !draft.recovered) return null;
   const lead = { block: words.blocks, ask: words.asks, tell: words.tells };
   return (
-    <ul className="warnings" aria-live="polite">
+    <ul className="warnings">
       {draft.recovered && <li className="tell">{words.recovered}</li>}
       {draft.warnings.map((warning) => (
         <li key={warning.code + (warning.about ?? "")} className={warning.weight}>

@@ -60,6 +60,10 @@ export const measureTexts = inBoth({
   overload: ["overload", "Überlast"],
   silent: ["silent", "stumm"],
   held: ["held maximum", "gehaltene Spitze"],
+  saidClamping: [
+    (n: number, force: string) => `Clamping ${n}: ${force}.`,
+    (n: number, force: string) => `Spannvorgang ${n}: ${force}.`,
+  ],
   force: ["Force", "Kraft"],
   holdingFor: [(s: string) => `holding ${s} s`, (s: string) => `hält ${s} s`],
   zeroIs: [(figure: string) => `zero ${figure}`, (figure: string) => `Null ${figure}`],

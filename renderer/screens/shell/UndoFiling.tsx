@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import type { Verdict } from "../../../app/verdict/Judgement.ts";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
 import { useList } from "../../state/useList.ts";
 import { Button } from "../../ui/Button.tsx";
@@ -14,17 +15,40 @@ import { useReport } from "./useReport.ts";
 export function UndoFiling() {
   const undo = useProgram((state) => state.undo);
   const left = useSecondsLeft(undo?.untilMs);
-  if (undo === undefined || undo === null || left === 0) return null;
-  return <UndoToast checkId={undo.checkId} left={left} />;
-}
-
-function UndoToast({ checkId, left }: { readonly checkId: string; readonly left: number }) {
-  const core = useCore();
-  const report = useReport();
   const speech = useSpeech();
   const words = useWords(measureTexts);
   const worksUnit = useProgram((state) => state.works?.unitShown);
-  const row = useList("spindles").rows?.find((one) => one.last?.checkId === checkId);
+  const row = useList("spindles").rows?.find((one) => one.last?.checkId === undo?.checkId);
+  const shown = undo !== undefined && undo !== null && left > 0;
+  const last = row?.last;
+  const unit = forceUnitOf(row?.spindle.unitShown ?? worksUnit ?? "kN");
+  const text =
+    last?.valueN === undefined || row === undefined
+      ? words.filedUnknown
+      : words.filed(speech.force(last.valueN, unit), row.spindle.name);
+  return (
+    <>
+      {/* There before anything is filed: what comes with its words in it is not read out everywhere. */}
+      <p className="unseen" role="status">
+        {shown && text}
+      </p>
+      {shown && <UndoToast text={text} verdict={last?.verdict} left={left} />}
+    </>
+  );
+}
+
+function UndoToast({
+  text,
+  verdict,
+  left,
+}: {
+  readonly text: string;
+  readonly verdict: Verdict | undefined;
+  readonly left: number;
+}) {
+  const core = useCore();
+  const report = useReport();
+  const words = useWords(measureTexts);
   const run = async () => {
     const answer = takeBack(core);
     const result = await answer;
@@ -34,18 +58,12 @@ function UndoToast({ checkId, left }: { readonly checkId: string; readonly left:
     }
   };
   useKeys({ keys: { u: run } });
-  const last = row?.last;
-  const unit = forceUnitOf(row?.spindle.unitShown ?? worksUnit ?? "kN");
   return (
     <div className="toast filed">
-      <span role="status">
-        {last?.valueN === undefined || row === undefined
-          ? words.filedUnknown
-          : words.filed(speech.force(last.valueN, unit), row.spindle.name)}
-      </span>
-      {last !== undefined && (
+      <span>{text}</span>
+      {verdict !== undefined && (
         <span className="paper">
-          <VerdictWord verdict={last.verdict} size="medium" />
+          <VerdictWord verdict={verdict} size="medium" />
         </span>
       )}
       <Button icon="undo" keyHint="U" onClick={run}>

@@ -102,7 +102,7 @@ describe("Measure", () => {
     await press(" ");
     await press(" ");
     expect(page.fake.state.checks.length).toBe(before + 1);
-    expect(screen.getByText(/filed to Mill 3/)).toBeTruthy();
+    expect(within(document.querySelector<HTMLElement>(".toast.filed")!).getByText(/filed to Mill 3/)).toBeTruthy();
     await press("u");
     expect(page.fake.state.checks.at(-1)!.voided).toBeDefined();
     expect(screen.getByText(/Taken back/)).toBeTruthy();
@@ -182,7 +182,7 @@ describe("Measure", () => {
     await press("s");
     expect(screen.queryByRole("dialog")).toBeNull();
     await press(" ");
-    expect(screen.getByText(/filed to Mill 3/)).toBeTruthy();
+    expect(within(document.querySelector<HTMLElement>(".toast.filed")!).getByText(/filed to Mill 3/)).toBeTruthy();
   });
 
   it("says in plain words that the program is lost, and that this page is not known", async () => {

@@ -16,7 +16,7 @@ import { BudgetFigures } from "../../check/BudgetTable.tsx";
 import { measureTexts } from "../texts.ts";
 import { Weakened } from "./Weakened.tsx";
 
-/** What the verdict would be now, why, and what weakens it; read out when the word changes and not before. */
+/** What the verdict would be now, why, and what weakens it. */
 export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonly unit: ForceUnit }) {
   const core = useCore();
   const speech = useSpeech();
@@ -33,9 +33,7 @@ export function FormingVerdict({ draft, unit }: { readonly draft: Draft; readonl
       ) : (
         <>
           <div className="verdict-line">
-            <div role="status">
-              <VerdictWord verdict={forming.judgement.verdict} size="large" />
-            </div>
+            <VerdictWord verdict={forming.judgement.verdict} size="large" />
             <Button kind="quiet" onClick={() => setBudgetShown(true)}>
               {words.showBudgetShort}
             </Button>

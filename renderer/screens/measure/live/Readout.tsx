@@ -5,10 +5,10 @@ import { useCore } from "../../../state/CoreContext.ts";
 import { Button } from "../../../ui/Button.tsx";
 import { unitText } from "../../../words/Speech.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
-import { linkTexts } from "../../link/texts.ts";
 import { useReport } from "../../shell/useReport.ts";
 import { takeZero } from "../acts.ts";
 import { measureTexts } from "../texts.ts";
+import { useStateWord } from "./useStateWord.ts";
 import "./readout.css";
 
 /** The big figure with its state in a word. It renders when a shown text changes, not for each sample. */
@@ -29,15 +29,12 @@ export function Readout({
   const core = useCore();
   const speech = useSpeech();
   const words = useWords(measureTexts);
-  const linkWords = useWords(linkTexts);
   const report = useReport();
   const figureOf = (forceN: number | undefined) =>
     forceN === undefined ? undefined : speech.forceFigure(forceN, unit, resolutionN);
-  const linkState = useStore(core.link, ({ link }) => link?.state ?? "closed");
   // A gauge that is not there shows no figure: the last one would pass for the present.
-  const heard = linkState === "open" || linkState === "silent";
+  const { heard, loud, text } = useStateWord();
   const figure = useStore(core.live, ({ live }) => (heard ? figureOf(live.forceN) : undefined)) ?? "––";
-  const word = useStore(core.live, ({ live }) => live.word);
   const greatest = useStore(core.live, ({ live }) => figureOf(live.greatestN));
   const zero = useStore(core.live, ({ live }) => figureOf(live.zeroN));
   const holding = useStore(core.live, ({ live }) =>
@@ -45,15 +42,11 @@ export function Readout({
   );
   // Room for the widest figure this gauge can show, so that the size does not jump between 0.01 and 17.92.
   const widest = Math.max(figure.length, figureOf(capacityN)?.length ?? 5);
-  const beginning = linkState === "opening" || linkState === "listening";
-  const loud = !beginning && (!heard || word === "overload" || word === "silent");
 
   return (
     <section className="readout" aria-label={words.force}>
       <div className="head">
-        <p className={loud ? "state loud" : "state"} role="status">
-          {heard || linkState === "closed" || linkState === "failed" ? words[word] : linkWords[linkState]}
-        </p>
+        <p className={loud ? "state loud" : "state"}>{text}</p>
         {children}
       </div>
       <div className="figure" style={{ "--ems": widest * 0.6 + unitText(unit).length * 0.17 + 0.1 } as CSSProperties}>
