@@ -1,3 +1,4 @@
+import calendar from "lucide-react/icons/calendar-days";
 import down from "lucide-react/icons/download";
 import paper from "lucide-react/icons/file-text";
 import whole from "lucide-react/icons/maximize";
@@ -19,6 +20,7 @@ export const actIcons = {
   service: wrench,
   undo: back,
   wholeScreen: whole,
+  calendar,
 } as const;
 
 export type ActIcon = keyof typeof actIcons;

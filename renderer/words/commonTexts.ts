@@ -16,6 +16,15 @@ export const commonTexts = inBoth({
   nameNeeded: ["A name is needed.", "Ein Name fehlt."],
   noNumber: ["This is no number.", "Das ist keine Zahl."],
   aboveZero: ["This must be above zero.", "Das muss über null liegen."],
+  /** Of day, month and year, in the pattern of a date. */
+  dateLetters: ["dmy", "TMJ"],
+  noDate: [
+    (pattern: string) => `This is no day of the calendar. It is typed ${pattern}.`,
+    (pattern: string) => `Diesen Tag gibt es nicht. Er wird so getippt: ${pattern}.`,
+  ],
+  pickDay: ["Pick a day", "Tag wählen"],
+  chooseFile: ["Choose a file", "Datei wählen"],
+  noFile: ["no file chosen", "keine Datei gewählt"],
   optional: ["may stay empty", "darf leer bleiben"],
   search: ["Search", "Suchen"],
   note: ["Note", "Bemerkung"],

@@ -8,3 +8,8 @@ export function parseNumber(text: string): number | undefined | "unreadable" {
   if (text.trim() === "") return undefined;
   return parseDecimal(text.replace(/\u2212/g, "-")) ?? "unreadable";
 }
+
+/** A stored number as a field shows it, with no more digits than it has; empty where there is none. @param digits  significant ones at most */
+export function figureText(value: number | null | undefined, digits = 10): string {
+  return value === null || value === undefined ? "" : String(Number(value.toPrecision(digits)));
+}

@@ -5,7 +5,7 @@ import { useCore } from "../../state/CoreContext.ts";
 import { useList } from "../../state/useList.ts";
 import { Button } from "../../ui/Button.tsx";
 import { Choices } from "../../ui/field/Choices.tsx";
-import { Field } from "../../ui/field/Field.tsx";
+import { FileField } from "../../ui/field/FileField.tsx";
 import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { useWords } from "../../words/SpeechContext.tsx";
@@ -96,20 +96,12 @@ export function ReadForm({
       />
       {from !== "sheet" && <FormatChoice chosen={formatId} keptCount={formatsKept} onChoose={setFormatId} />}
       {from === "file" && (
-        <Field label={words.chooseFile} hint={words.fileHint}>
-          {(wiring) => (
-            <input
-              {...wiring}
-              type="file"
-              accept=".txt,.csv,.tsv,.log,.dat,text/plain,text/csv"
-              onChange={(e) => {
-                const file = e.target.files?.[0];
-                e.target.value = ""; // the same file can be chosen again
-                if (file !== undefined) readFile(file);
-              }}
-            />
-          )}
-        </Field>
+        <FileField
+          label={words.chooseFile}
+          hint={words.fileHint}
+          accept=".txt,.csv,.tsv,.log,.dat,text/plain,text/csv"
+          onFile={readFile}
+        />
       )}
       {from === "port" &&
         (source === undefined ? (

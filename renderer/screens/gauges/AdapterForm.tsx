@@ -2,17 +2,16 @@ import { useState } from "react";
 import type { AdapterRow } from "../../../app/contract/recordViews.ts";
 import { tapers } from "../../../app/verdict/tapers.ts";
 import { useCore } from "../../state/CoreContext.ts";
+import { DateField } from "../../ui/field/DateField.tsx";
 import { NoteField } from "../../ui/field/NoteField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
 import { SaveDialog } from "../../ui/SaveDialog.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
-import { parseNumber } from "../../words/parseNumber.ts";
+import { figureText, parseNumber } from "../../words/parseNumber.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { gaugesTexts } from "./texts.ts";
-
-const shown = (value: number | undefined) => (value === undefined ? "" : String(Number(value.toPrecision(8))));
 
 /** An adapter in the register. A changed scale is a new calibration, with a number of its own. */
 export function AdapterForm({ row, onClose }: { readonly row: AdapterRow | undefined; readonly onClose: () => void }) {
@@ -25,8 +24,8 @@ export function AdapterForm({ row, onClose }: { readonly row: AdapterRow | undef
   const [taper, setTaper] = useState(adapter?.taper ?? "");
   const [serial, setSerial] = useState(adapter?.serial ?? "");
   const [assumed, setAssumed] = useState(adapter?.assumed ?? true);
-  const [scale, setScale] = useState(shown(adapter?.scale ?? 1));
-  const [within, setWithin] = useState(shown((adapter?.scaleUncertainty ?? 0.005) * 100));
+  const [scale, setScale] = useState(figureText(adapter?.scale ?? 1, 8));
+  const [within, setWithin] = useState(figureText((adapter?.scaleUncertainty ?? 0.005) * 100, 8));
   const [calibratedOn, setCalibratedOn] = useState(adapter?.calibratedOn ?? "");
   const [dueOn, setDueOn] = useState(adapter?.dueOn ?? "");
   const [note, setNote] = useState(adapter?.note ?? "");
@@ -109,15 +108,9 @@ export function AdapterForm({ row, onClose }: { readonly row: AdapterRow | undef
           error={tried && !withinGood ? words.scaleURange : undefined}
         />
         {!assumed && (
-          <TextField
-            label={words.calibratedOn}
-            hint={common.optional}
-            type="date"
-            value={calibratedOn}
-            onText={setCalibratedOn}
-          />
+          <DateField label={words.calibratedOn} hint={common.optional} value={calibratedOn} onText={setCalibratedOn} />
         )}
-        <TextField label={words.dueOn} hint={common.optional} type="date" value={dueOn} onText={setDueOn} />
+        <DateField label={words.dueOn} hint={common.optional} value={dueOn} onText={setDueOn} />
       </div>
       {adapter !== undefined && <small>{words.newVersion}</small>}
       <NoteField label={common.note} value={note} onText={setNote} rows={2} />

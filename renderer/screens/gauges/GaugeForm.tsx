@@ -2,13 +2,14 @@ import { useState } from "react";
 import type { GaugeRow } from "../../../app/contract/recordViews.ts";
 import { fromNewtons, toNewtons } from "../../../app/quantity/forceUnits.ts";
 import { useCore, useProgram } from "../../state/CoreContext.ts";
+import { DateField } from "../../ui/field/DateField.tsx";
 import { NoteField } from "../../ui/field/NoteField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
 import { SaveDialog } from "../../ui/SaveDialog.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
-import { parseNumber } from "../../words/parseNumber.ts";
+import { figureText, parseNumber } from "../../words/parseNumber.ts";
 import { forceUnitOf } from "../../words/Speech.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { gaugesTexts } from "./texts.ts";
@@ -21,8 +22,7 @@ export function GaugeForm({ row, onClose }: { readonly row: GaugeRow | undefined
   const common = useWords(commonTexts);
   const unit = forceUnitOf(useProgram((state) => state.works?.unitShown ?? "kN"));
   const gauge = row?.gauge;
-  const shown = (forceN: number | undefined) =>
-    forceN === undefined ? "" : String(Number(fromNewtons(forceN, unit).toPrecision(10)));
+  const shown = (forceN: number | undefined) => figureText(forceN && fromNewtons(forceN, unit));
   const [name, setName] = useState(gauge?.name ?? "");
   const [serial, setSerial] = useState(gauge?.serial ?? "");
   const [capacity, setCapacity] = useState(shown(gauge?.capacityN));
@@ -91,8 +91,8 @@ export function GaugeForm({ row, onClose }: { readonly row: GaugeRow | undefined
           onText={setResolution}
           error={tried && !stepGood ? common.aboveZero : undefined}
         />
-        <TextField label={words.provedOn} hint={common.optional} type="date" value={provedOn} onText={setProvedOn} />
-        <TextField label={words.dueOn} hint={common.optional} type="date" value={dueOn} onText={setDueOn} />
+        <DateField label={words.provedOn} hint={common.optional} value={provedOn} onText={setProvedOn} />
+        <DateField label={words.dueOn} hint={common.optional} value={dueOn} onText={setDueOn} />
       </div>
       <NoteField label={common.note} value={note} onText={setNote} rows={2} />
       {gauge !== undefined && (

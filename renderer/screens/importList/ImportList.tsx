@@ -3,7 +3,7 @@ import { useCore } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
 import { Dialog } from "../../ui/Dialog.tsx";
 import { Problem } from "../../ui/feedback/Problem.tsx";
-import { Field } from "../../ui/field/Field.tsx";
+import { FileField } from "../../ui/field/FileField.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { JobLine } from "../records/JobLine.tsx";
@@ -51,20 +51,14 @@ export function ImportList({ what, onClose }: { readonly what: ImportedKind; rea
     >
       <p className="why">{words.why}</p>
       {what === "checks" && <p>{words.checksWhy}</p>}
-      <Field label={words.file}>
-        {(wiring) => (
-          <input
-            {...wiring}
-            type="file"
-            accept=".csv,.tsv,.txt,.xlsx,text/csv"
-            onChange={(e) => {
-              forget();
-              const chosen = e.target.files?.[0];
-              if (chosen !== undefined) choose(chosen);
-            }}
-          />
-        )}
-      </Field>
+      <FileField
+        label={words.file}
+        accept=".csv,.tsv,.txt,.xlsx,text/csv"
+        onFile={(chosen) => {
+          forget();
+          choose(chosen);
+        }}
+      />
       {failed !== undefined && <Problem>{failed}</Problem>}
       {reading && <p role="status">{words.reading}</p>}
       {preview !== undefined && done === undefined && (

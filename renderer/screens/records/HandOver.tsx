@@ -3,6 +3,7 @@ import type { ArchiveMade, ArchiveTaken, ValidationMade } from "../../../app/con
 import { useCore, useProgram } from "../../state/CoreContext.ts";
 import { Button } from "../../ui/Button.tsx";
 import { Problem } from "../../ui/feedback/Problem.tsx";
+import { DateField } from "../../ui/field/DateField.tsx";
 import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
@@ -130,7 +131,7 @@ function SummarySection({ paper, onPaper }: { readonly paper: Paper; readonly on
     <section className="sheet" aria-labelledby="summary-title">
       <h2 id="summary-title">{words.summary}</h2>
       <p>{words.summaryWhy}</p>
-      <TextField type="date" label={words.since} hint={words.sinceHint} value={since} onText={setSince} />
+      <DateField label={words.since} hint={words.sinceHint} value={since} onText={setSince} />
       <SelectField
         label={words.paper}
         value={paper}

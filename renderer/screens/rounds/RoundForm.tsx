@@ -3,6 +3,7 @@ import { useCore } from "../../state/CoreContext.ts";
 import { useList } from "../../state/useList.ts";
 import { Button } from "../../ui/Button.tsx";
 import { Dialog } from "../../ui/Dialog.tsx";
+import { DateField } from "../../ui/field/DateField.tsx";
 import { SelectField } from "../../ui/field/SelectField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
@@ -62,7 +63,7 @@ export function RoundForm({
       }
     >
       <TextField label={words.name} value={name} onText={setName} maxLength={120} />
-      <TextField label={words.on} value={on} onText={setOn} type="date" />
+      <DateField label={words.on} value={on} onText={setOn} />
       <SelectField
         label={words.gauge}
         value={gaugeId}

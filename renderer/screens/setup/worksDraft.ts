@@ -1,6 +1,6 @@
 import type { Works } from "../../../app/ledger/register.ts";
 import type { RuleName } from "../../../app/verdict/Judgement.ts";
-import { parseNumber } from "../../words/parseNumber.ts";
+import { figureText, parseNumber } from "../../words/parseNumber.ts";
 
 /** The works' form as it is being filled in. Shares stand in percent. */
 export type WorksDraft = {
@@ -25,7 +25,7 @@ export type WorksDraft = {
 
 export const assumptionNames = ["unprovedShare", "driftPerYear", "perKelvin", "misalignment"] as const;
 
-const text = (value: number | undefined) => (value === undefined ? "" : String(Number(value.toPrecision(6))));
+const text = (value: number | undefined) => figureText(value, 6);
 
 export function worksDraftOf(works: Works): WorksDraft {
   return {

@@ -4,6 +4,7 @@ import { serviceTexts } from "../../../app/words/recordTexts.ts";
 import { useCore } from "../../state/CoreContext.ts";
 import { Caution } from "../../ui/feedback/Caution.tsx";
 import { Choices } from "../../ui/field/Choices.tsx";
+import { DateField } from "../../ui/field/DateField.tsx";
 import { NoteField } from "../../ui/field/NoteField.tsx";
 import { TextField } from "../../ui/field/TextField.tsx";
 import { Tick } from "../../ui/field/Tick.tsx";
@@ -84,9 +85,8 @@ export function ServiceForm({
       />
       <Caution title={words.cautionTitle}>{words.serviceCaution}</Caution>
       <div className="fields">
-        <TextField
+        <DateField
           label={words.serviceDate}
-          type="date"
           value={at}
           onText={setAt}
           error={tried && dateWrong ? words.serviceDateWrong : undefined}

@@ -2,7 +2,7 @@ import type { Input } from "../../../app/contract/methods.ts";
 import type { Spindle } from "../../../app/ledger/register.ts";
 import { type ForceUnit, fromNewtons, toNewtons } from "../../../app/quantity/forceUnits.ts";
 import type { RuleName } from "../../../app/verdict/Judgement.ts";
-import { parseNumber } from "../../words/parseNumber.ts";
+import { figureText, parseNumber } from "../../words/parseNumber.ts";
 
 export const limitNames = ["minimum", "warning", "nominal", "maximum"] as const;
 export type LimitName = (typeof limitNames)[number];
@@ -27,15 +27,12 @@ export type SpindleDraft = {
   readonly retired: boolean;
 };
 
-const shortest = (value: number) => String(Number(value.toPrecision(10)));
-
 /** A filed spindle as the form shows it, figures in `unit`. */
 export function draftOf(spindle: Spindle | undefined, worksUnit: ForceUnit): SpindleDraft {
   const unit = (spindle?.unitShown ?? "") as ForceUnit | ""; // the form wrote it
   const limit = (forceN: number | undefined) =>
-    forceN === undefined ? "" : shortest(fromNewtons(forceN, unit === "" ? worksUnit : unit));
+    figureText(forceN && fromNewtons(forceN, unit === "" ? worksUnit : unit));
   const limits = spindle?.limits ?? {};
-  const text = (value: number | undefined) => (value === undefined ? "" : String(value));
   return {
     name: spindle?.name ?? "",
     machine: spindle?.machine ?? "",
@@ -51,9 +48,9 @@ export function draftOf(spindle: Spindle | undefined, worksUnit: ForceUnit): Spi
     },
     limitsFrom: spindle?.limitsFrom ?? "",
     rule: spindle?.rule?.rule ?? "",
-    intervalDays: text(spindle?.intervalDays),
-    intervalToolChanges: text(spindle?.intervalToolChanges),
-    wedgeRatio: text(spindle?.wedgeRatio),
+    intervalDays: figureText(spindle?.intervalDays),
+    intervalToolChanges: figureText(spindle?.intervalToolChanges),
+    wedgeRatio: figureText(spindle?.wedgeRatio),
     springPack: spindle?.springPack ?? "",
     note: spindle?.note ?? "",
     retired: spindle?.state === "retired",

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { FactorView } from "../../../../app/contract/proofViews.ts";
 import { Button } from "../../../ui/Button.tsx";
-import { TextField } from "../../../ui/field/TextField.tsx";
+import { DateField } from "../../../ui/field/DateField.tsx";
 import { commonTexts } from "../../../words/commonTexts.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { factorTexts } from "./factorTexts.ts";
@@ -57,7 +57,7 @@ export function FactorResult({
       </div>
       {filed == null ? (
         <div className="fields">
-          <TextField label={words.dueOn} hint={common.optional} type="date" value={dueOn} onText={setDueOn} />
+          <DateField label={words.dueOn} hint={common.optional} value={dueOn} onText={setDueOn} />
           <div className="row">
             <Button kind="main" onClick={() => onFile(dueOn)}>
               {words.file}

@@ -5,6 +5,7 @@ import { type ForceUnit, fromNewtons } from "../../../../app/quantity/forceUnits
 import { parseForce } from "../../../../app/quantity/parseForce.ts";
 import { Button } from "../../../ui/Button.tsx";
 import { TextField } from "../../../ui/field/TextField.tsx";
+import { figureText } from "../../../words/parseNumber.ts";
 import { unitText } from "../../../words/Speech.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { leadTexts } from "./leadTexts.ts";
@@ -32,7 +33,7 @@ export function TypeForm({
   const asksReference = proof.referenceRead === "typed" && targetN > 0;
   const [indication, setIndication] = useState("");
   // Typed values mostly are what was asked for: only what differs has to be typed.
-  const [reference, setReference] = useState(String(Number(fromNewtons(targetN, unit).toPrecision(8))));
+  const [reference, setReference] = useState(figureText(fromNewtons(targetN, unit), 8));
   const [tried, setTried] = useState(false);
   const whole = (text: string) => (parseForce(text).kind === "bare" ? `${text.trim()} ${unit}` : text);
   const means = (text: string) => {

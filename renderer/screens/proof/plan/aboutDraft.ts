@@ -2,7 +2,7 @@ import type { ProofAbout } from "../../../../app/contract/proofViews.ts";
 import type { ProofChoices, ProofConditions } from "../../../../app/ledger/proof.ts";
 import type { PermissibleError } from "../../../../app/proof/working/PermissibleError.ts";
 import { type ForceUnit, fromNewtons, toNewtons } from "../../../../app/quantity/forceUnits.ts";
-import { parseNumber } from "../../../words/parseNumber.ts";
+import { figureText, parseNumber } from "../../../words/parseNumber.ts";
 
 /** What the report says beside the readings, as it stands in the fields. */
 export type AboutDraft = {
@@ -26,8 +26,7 @@ export type AboutDraft = {
 
 export type AboutField = "temperature" | "temperatureRange" | "pressure" | "humidity" | "degree" | "allowed";
 
-const text = (value: number | null | undefined) =>
-  value === null || value === undefined ? "" : String(Number(value.toPrecision(8)));
+const text = (value: number | null | undefined) => figureText(value, 8);
 
 /**
  * @param rule  of the works, where the proof has none of its own

@@ -1,7 +1,7 @@
 import { type ProofMethod, type ProofPlan, presetPlan } from "../../../../app/proof/plan/ProofPlan.ts";
 import { proofActs } from "../../../../app/proof/plan/proofActs.ts";
 import { type ForceUnit, fromNewtons, toNewtons } from "../../../../app/quantity/forceUnits.ts";
-import { parseNumber } from "../../../words/parseNumber.ts";
+import { figureText, parseNumber } from "../../../words/parseNumber.ts";
 
 /** A plan as it stands in the fields; figures are read when it is used. */
 export type PlanDraft = {
@@ -16,8 +16,6 @@ export type PlanDraft = {
   readonly rest: string;
 };
 
-const text = (value: number) => String(Number(value.toPrecision(10)));
-
 /** The method's usual plan for a gauge of this capacity, in the unit shown. */
 export function usualDraft(method: ProofMethod, capacityN: number, unit: ForceUnit): PlanDraft {
   return draftOf(presetPlan(method, capacityN), unit);
@@ -27,13 +25,13 @@ export function draftOf(plan: ProofPlan, unit: ForceUnit): PlanDraft {
   return {
     name: plan.name,
     method: plan.method,
-    loads: plan.loadsN.map((load) => text(fromNewtons(load, unit))),
-    preloads: text(plan.preloads),
-    runs: plan.runs.map(({ run, positionDeg, falling }) => ({ run, position: text(positionDeg), falling })),
+    loads: plan.loadsN.map((load) => figureText(fromNewtons(load, unit))),
+    preloads: figureText(plan.preloads),
+    runs: plan.runs.map(({ run, positionDeg, falling }) => ({ run, position: figureText(positionDeg), falling })),
     creep: plan.creep,
-    dwell: text(plan.dwellS),
-    read: text(plan.readS),
-    rest: text(plan.restS),
+    dwell: figureText(plan.dwellS),
+    read: figureText(plan.readS),
+    rest: figureText(plan.restS),
   };
 }
 

@@ -1,4 +1,5 @@
 import { Button } from "../../../ui/Button.tsx";
+import { DateField } from "../../../ui/field/DateField.tsx";
 import { TextField } from "../../../ui/field/TextField.tsx";
 import { unitText } from "../../../words/Speech.ts";
 import { useWords } from "../../../words/SpeechContext.tsx";
@@ -26,8 +27,8 @@ export function TransducerFields({ draft, unit, errorAt, onDraft }: ReferenceFie
       <div className="fields">
         <TextField {...cell("capacity")} {...decimal} unit={unitText(unit)} />
         <TextField {...cell("class")} hint={words.mayStayEmpty} maxLength={20} />
-        <TextField {...cell("calibratedOn")} type="date" />
-        <TextField {...cell("dueOn")} type="date" />
+        <DateField {...cell("calibratedOn")} />
+        <DateField {...cell("dueOn")} />
         <TextField {...cell("drift")} {...decimal} hint={words.driftHint} />
       </div>
       <fieldset className="group">

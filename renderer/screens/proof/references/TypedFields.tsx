@@ -1,3 +1,4 @@
+import { DateField } from "../../../ui/field/DateField.tsx";
 import { TextField } from "../../../ui/field/TextField.tsx";
 import { unitText } from "../../../words/Speech.ts";
 import { useWords } from "../../../words/SpeechContext.tsx";
@@ -29,7 +30,7 @@ export function TypedFields({ draft, unit, errorAt, onDraft }: ReferenceFields) 
         unit={unitText(unit)}
         {...cell("capacity")}
       />
-      <TextField label={words.dueOn} hint={words.mayStayEmpty} type="date" {...cell("dueOn")} />
+      <DateField label={words.dueOn} hint={words.mayStayEmpty} {...cell("dueOn")} />
     </div>
   );
 }

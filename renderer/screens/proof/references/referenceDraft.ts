@@ -1,5 +1,6 @@
 import type { Reference } from "../../../../app/ledger/proof.ts";
 import { type ForceUnit, fromNewtons } from "../../../../app/quantity/forceUnits.ts";
+import { figureText } from "../../../words/parseNumber.ts";
 
 export type ReferenceKind = Reference["kind"];
 
@@ -41,16 +42,14 @@ export type WeightDraft = {
 /** Steel as weights are mostly made of; the field says that the certificate's own figure goes before it. */
 export const usualWeight: WeightDraft = { label: "", mass: "", massU: "", density: "7950", densityU: "140" };
 
-const text = (value: number | undefined) => (value === undefined ? "" : String(Number(value.toPrecision(10))));
-
 /** The fields of a stored reference, or of a new one. */
 export function referenceDraftOf(reference: Reference | undefined, unit: ForceUnit): ReferenceDraft {
-  const force = (forceN: number | undefined) => (forceN === undefined ? "" : text(fromNewtons(forceN, unit)));
+  const force = (forceN: number | undefined) => figureText(forceN && fromNewtons(forceN, unit));
   const { weights: rig, transducer, typed } = reference ?? {};
   const perUnit = 1 / fromNewtons(1, unit);
   const coefficient = (k: number, otherwise: string) => {
     const c = transducer?.curve.coefficients[k];
-    return c === undefined ? otherwise : text(c * perUnit ** (k - 1));
+    return c === undefined ? otherwise : figureText(c * perUnit ** (k - 1));
   };
   return {
     name: reference?.name ?? "",
@@ -61,28 +60,29 @@ export function referenceDraftOf(reference: Reference | undefined, unit: ForceUn
     massKind: rig?.weights[0]?.massKind ?? "conventional",
     weights: rig?.weights.map((w) => ({
       label: w.label,
-      mass: text(w.massKg),
-      massU: text(2000 * w.massStandardKg),
-      density: text(w.densityKgM3),
-      densityU: text(2 * w.densityStandardKgM3),
+      mass: figureText(w.massKg),
+      massU: figureText(2000 * w.massStandardKg),
+      density: figureText(w.densityKgM3),
+      densityU: figureText(2 * w.densityStandardKgM3),
     })) ?? [{ ...usualWeight, label: "1" }],
     gravityFrom: rig?.gravity.from ?? "place",
-    gravity: rig?.gravity.from === "measured" ? text(rig.gravity.value) : "",
-    gravityU: rig?.gravity.from === "measured" ? text(2 * rig.gravity.standard) : "",
-    latitude: rig?.gravity.from === "place" ? text(rig.gravity.latitudeDeg) : "",
-    height: rig?.gravity.from === "place" ? text(rig.gravity.heightM) : "",
+    gravity: rig?.gravity.from === "measured" ? figureText(rig.gravity.value) : "",
+    gravityU: rig?.gravity.from === "measured" ? figureText(2 * rig.gravity.standard) : "",
+    latitude: rig?.gravity.from === "place" ? figureText(rig.gravity.latitudeDeg) : "",
+    height: rig?.gravity.from === "place" ? figureText(rig.gravity.heightM) : "",
     capacity: force(transducer?.capacityN ?? typed?.capacityN),
     class: transducer?.class ?? "",
     calibratedOn: transducer?.calibratedOn ?? "",
     dueOn: transducer?.dueOn ?? typed?.dueOn ?? "",
-    drift: text(transducer === undefined ? undefined : 100 * transducer.driftPerYear),
+    drift: figureText(transducer === undefined ? undefined : 100 * transducer.driftPerYear),
     coefficients: [coefficient(0, "0"), coefficient(1, "1"), coefficient(2, "0"), coefficient(3, "0")],
     from: force(transducer?.curve.fromN),
     to: force(transducer?.curve.toN),
-    points: transducer?.curve.uncertainty.map(({ atN, relative }) => ({ at: force(atN), u: text(200 * relative) })) ?? [
-      { at: "", u: "" },
-    ],
-    relative: text(typed === undefined ? undefined : 200 * typed.relative),
+    points: transducer?.curve.uncertainty.map(({ atN, relative }) => ({
+      at: force(atN),
+      u: figureText(200 * relative),
+    })) ?? [{ at: "", u: "" }],
+    relative: figureText(typed === undefined ? undefined : 200 * typed.relative),
     fixed: force(typed === undefined ? undefined : 2 * typed.standardN),
   };
 }

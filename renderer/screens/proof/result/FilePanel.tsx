@@ -6,7 +6,7 @@ import { useCore } from "../../../state/CoreContext.ts";
 import { go } from "../../../state/routeStore.ts";
 import { Button } from "../../../ui/Button.tsx";
 import { Problem } from "../../../ui/feedback/Problem.tsx";
-import { TextField } from "../../../ui/field/TextField.tsx";
+import { DateField } from "../../../ui/field/DateField.tsx";
 import { Tick } from "../../../ui/field/Tick.tsx";
 import { useKeys } from "../../../ui/keys/useKeys.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
@@ -48,10 +48,9 @@ export function FilePanel({ proof, outcome }: { readonly proof: RunningProof; re
   return (
     <section className="sheet part stack">
       <div className="fields">
-        <TextField
+        <DateField
           label={words.dueOn}
           hint={outcome.nextDue === undefined ? undefined : words.dueWhy(why[outcome.nextDue.reason])}
-          type="date"
           value={dueOn}
           onText={setDueOn}
         />

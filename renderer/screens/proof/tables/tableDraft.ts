@@ -1,5 +1,5 @@
 import type { ProofTableRow } from "../../../../app/contract/proofViews.ts";
-import { parseNumber } from "../../../words/parseNumber.ts";
+import { figureText, parseNumber } from "../../../words/parseNumber.ts";
 
 export const classFigures = ["b", "bPrime", "fc", "f0", "v", "c", "referenceExpanded", "resolutionMultiple"] as const;
 export const wholeFigures = {
@@ -34,8 +34,6 @@ export type TableFault =
   | "narrower"
   | "editionNeeded";
 
-const text = (value: number) => String(Number(value.toPrecision(10)));
-
 /** The table in force, to be corrected; whether it was held against an edition is asked anew where it is the shipped one. */
 export function tableDraftOf({ table, value }: ProofTableRow): TableDraft {
   const numbers: Readonly<Record<string, unknown>> = { ...value };
@@ -45,8 +43,8 @@ export function tableDraftOf({ table, value }: ProofTableRow): TableDraft {
     checked: !value.fromMemory,
     classes: classes.map((limits) => limits.class),
     figures: Object.fromEntries([
-      ...wholeFigures[table].map((name) => [name, text(Number(numbers[name]))]),
-      ...classes.flatMap((limits, i) => classFigures.map((name) => [`${name}${i}`, text(limits[name])])),
+      ...wholeFigures[table].map((name) => [name, figureText(Number(numbers[name]))]),
+      ...classes.flatMap((limits, i) => classFigures.map((name) => [`${name}${i}`, figureText(limits[name])])),
     ]),
   };
 }

@@ -2,7 +2,7 @@ import { useEffect, useState } from "react";
 import type { WorksCalendar } from "../../../../app/round/due/WorksCalendar.ts";
 import { useCore } from "../../../state/CoreContext.ts";
 import { Button } from "../../../ui/Button.tsx";
-import { TextField } from "../../../ui/field/TextField.tsx";
+import { DateField } from "../../../ui/field/DateField.tsx";
 import { Tick } from "../../../ui/field/Tick.tsx";
 import { commonTexts } from "../../../words/commonTexts.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
@@ -65,14 +65,8 @@ export function CalendarSection() {
       </fieldset>
       <ClosedDays calendar={calendar} onCalendar={set} />
       <div className="fields">
-        <TextField
-          label={words.from}
-          type="date"
-          value={from}
-          onText={setFrom}
-          error={wrong ? words.wrongSpan : undefined}
-        />
-        <TextField label={words.to} hint={words.toHint} type="date" value={to} onText={setTo} />
+        <DateField label={words.from} value={from} onText={setFrom} error={wrong ? words.wrongSpan : undefined} />
+        <DateField label={words.to} hint={words.toHint} value={to} onText={setTo} />
       </div>
       <div className="row">
         <Button icon="add" onClick={add}>
