@@ -13,8 +13,11 @@ export type MemberFacts = {
 /** So much text is deflated at a time, beside this thread; also what a member holds in memory. */
 const PIECE = 1 << 20;
 
+/** Room to begin with: most members stay small. */
+const FIRST = 1 << 14;
+
 /** So many pieces of a member may be on their way before the writer is held back. */
-const AT_ONCE = 4;
+const AT_ONCE = 3;
 
 /**
  * One file of an archive in the making, deflated into a file of its own beside it, so that many can grow at once.
@@ -25,7 +28,7 @@ export class ZipMember {
   readonly name: string;
   readonly path: string;
   readonly #fd: number;
-  #texts: string[] = [];
+  #bytes = Buffer.allocUnsafeSlow(FIRST);
   #length = 0;
   #crc = 0;
   #size = 0;
@@ -45,9 +48,16 @@ export class ZipMember {
 
   /** Takes text; when much has gathered, a piece goes off to be deflated. */
   write(text: string): void {
-    this.#texts.push(text);
-    this.#length += text.length;
+    if (this.#length + 3 * text.length > this.#bytes.length) this.#makeRoom(Buffer.byteLength(text));
+    this.#length += this.#bytes.write(text, this.#length);
     if (this.#length >= PIECE) this.#send();
+  }
+
+  #makeRoom(more: number): void {
+    if (this.#length + more <= this.#bytes.length) return;
+    const grown = Buffer.allocUnsafeSlow(Math.max(2 * this.#bytes.length, this.#length + more));
+    this.#bytes.copy(grown, 0, 0, this.#length);
+    this.#bytes = grown;
   }
 
   /** To be awaited now and then: holds the writer back while the deflating is behind. */
@@ -83,10 +93,10 @@ export class ZipMember {
   }
 
   #send(): void {
-    const bytes = Buffer.from(this.#texts.join(""), "utf8");
-    this.#texts = [];
+    if (this.#length === 0) return;
+    const bytes = this.#bytes.subarray(0, this.#length);
+    this.#bytes = Buffer.allocUnsafeSlow(this.#bytes.length);
     this.#length = 0;
-    if (bytes.length === 0) return;
     this.#crc = crc32(bytes, this.#crc);
     this.#size += bytes.length;
     const packed = deflated(bytes, this.#level);
@@ -101,7 +111,7 @@ export class ZipMember {
 const LAST_BLOCK = Buffer.from([0x03, 0x00]);
 
 /** Room for what a piece shrinks to, so that it comes back in one go or two. */
-const PACKED = 1 << 18;
+const PACKED = 1 << 16;
 
 function deflated(bytes: Buffer, level: number): Promise<Buffer> {
   return new Promise((done, fail) =>
