@@ -82,7 +82,7 @@ export function acceptDocking(input: Input, work: DockingWork, deps: AcceptDeps)
       roundId: work.request.roundId,
       reasons: input.reasons ?? {},
       programVersion: deps.version,
-      clockDoubtful: doubtful || work.clock?.assumed === true,
+      clockDoubtful: doubtful || work.clock?.assumed === true || records.some((r) => r.badDate),
     });
   });
   const done = round === undefined ? [] : closing(round, checks, deps);

@@ -8,6 +8,7 @@ import { type DockingRequest, toDockingView } from "../../../main/rounds/Docking
 import { packWork, unpackWork } from "../../../main/rounds/packWork.ts";
 import { readDocking } from "../../../main/rounds/readDocking.ts";
 import { openStore } from "../../../main/store/open.ts";
+import { readCheck } from "../../../main/store/records/checks.ts";
 import { readWorks } from "../../../main/store/records/works.ts";
 import type { Store } from "../../../main/store/Store.ts";
 import { worksOutOfTheBox } from "../../../main/worksOutOfTheBox.ts";
@@ -91,4 +92,20 @@ it("overtaken by another filing, nothing of it stands, and the second try files 
   const { checks, again } = acceptDocking(input, unpacked, { ...facts, store });
   expect({ filed: checks.length, again }).toEqual({ filed: round.stops.length, again: false });
   expect(acceptDocking(input, unpacked, { ...facts, store })).toMatchObject({ checks, again: true });
+});
+
+it("a reading whose date does not exist is filed with the docking's time, and the check says that its clock was in doubt", () => {
+  const { input, works, work } = docked();
+  const records = work.records.map((record, i) => ({ ...record, badDate: i === 0 }));
+  const { checks } = acceptDocking(
+    input,
+    { ...work, records },
+    { works, nowMs: Date.now() + 1_000, version: "0", store },
+  );
+  const filed = input.filings.map(({ takes }, i) => {
+    const { check } = readCheck(store.db, checks[i]!.checkId)!;
+    return { bad: takes.includes(0), clockDoubtful: check.clockDoubtful, at: Date.parse(check.measuredAt) };
+  });
+  expect(filed.map(({ clockDoubtful }) => clockDoubtful)).toEqual(filed.map(({ bad }) => bad));
+  expect(filed.find(({ bad }) => bad)!.at).toBe(work.request.pcMs);
 });
