@@ -39,8 +39,9 @@ async function takeAll(): Promise<void> {
     const rows = await call("spindles.list");
     const pageOf = (name: string) =>
       `#/spindles/${rows.find(({ spindle }) => spindle.name === name)!.spindle.spindleId}`;
+    const set = ({ language, theme }: Look) => call("settings.save", { language, theme });
     const look = async (how: Look) => {
-      await call("settings.save", { language: how.language, theme: how.theme });
+      await set(how);
       return Camera.at(browser, program, how);
     };
     const still = async (camera: Camera, names: readonly string[]) => {
@@ -65,6 +66,9 @@ async function takeAll(): Promise<void> {
     await still(dark, ["spindles", "spindle"]);
     await dark.page.close();
 
+    // One page sees it all: its strip holds what it has heard.
+    const live = await look({ language: "en", theme: "light", size: "docs" });
+    await live.go("#/measure", "main h1");
     await clampThree(call);
     for (const [language, theme, size] of [
       ["en", "light", "docs"],
@@ -72,16 +76,19 @@ async function takeAll(): Promise<void> {
       ["en", "light", "help"],
       ["de", "light", "help"],
     ] as const) {
-      const camera = await look({ language, theme, size });
-      await camera.go("#/measure", ".forming .verdict", 2_500);
-      await camera.take("measure");
-      if (size === "help") {
-        await camera.page.locator(".simulated .quiet").click();
-        await camera.page.waitForTimeout(400);
-        await camera.take("simulated");
-      }
-      await camera.page.close();
+      await set({ language, theme, size });
+      await live.turn({ language, theme, size });
+      await live.page.locator(".forming .verdict").waitFor();
+      await live.page.waitForTimeout(1_000);
+      await live.take("measure");
+      if (size !== "help") continue;
+      const faults = live.page.locator(".simulated .quiet");
+      await faults.click();
+      await live.page.waitForTimeout(400);
+      await live.take("simulated");
+      await faults.click();
     }
+    await live.page.close();
   } finally {
     await browser.close();
     await program.end();

@@ -10,7 +10,7 @@ const sizes = { docs: { width: 1280, height: 800 }, help: { width: 1000, height:
 /** A page of the running program in one language, theme and size, and the way to keep what it shows. */
 export class Camera {
   readonly page: Page;
-  readonly #look: Look;
+  #look: Look;
 
   private constructor(page: Page, look: Look) {
     this.page = page;
@@ -27,6 +27,13 @@ export class Camera {
     await page.goto(await program.address());
     await page.waitForSelector("main h1, main h2");
     return new Camera(page, look);
+  }
+
+  /** The same page, with what it has drawn, in another theme and size; the language and the program's own theme are the program's. */
+  async turn(look: Look): Promise<void> {
+    this.#look = look;
+    await this.page.setViewportSize(sizes[look.size]);
+    await this.page.emulateMedia({ colorScheme: look.theme, reducedMotion: "reduce" });
   }
 
   async go(hash: string, sign: string, restMs = 900): Promise<void> {
