@@ -1,4 +1,5 @@
 import type { ProofPage } from "../../../app/contract/proofViews.ts";
+import { framed } from "../pdf/framed.ts";
 import { LEADING } from "../pdf/PdfSheet.ts";
 import { answerOf } from "./drawPair.ts";
 import type { ProofPaper } from "./ProofPaper.ts";
@@ -22,22 +23,15 @@ export function drawFrame({ sheet, words }: ProofPaper, accreditation: string | 
     ...sheet.lines(body, { size: 9, weight: "regular" }, inside.width).map((line) => ({ line, size: 9 })),
   ];
   sheet.need(lines.reduce((sum, { size }) => sum + size * LEADING, 12));
-  const top = sheet.y;
-  sheet.space(5);
-  const element = sheet.tag("P");
-  element.add(() => {
-    for (const { line, size } of lines) {
-      sheet.drawLine(line, { x: inside.x, y: sheet.y, size });
-      sheet.y += size * LEADING;
-    }
-  });
-  element.end();
-  sheet.space(4);
-  sheet.artifact(() => {
-    sheet.doc
-      .lineWidth(1.2)
-      .rect(sheet.left, top, sheet.width, sheet.y - top)
-      .stroke("#000000");
+  framed(sheet, () => {
+    const element = sheet.tag("P");
+    element.add(() => {
+      for (const { line, size } of lines) {
+        sheet.drawLine(line, { x: inside.x, y: sheet.y, size });
+        sheet.y += size * LEADING;
+      }
+    });
+    element.end();
   });
   sheet.space(2);
 }

@@ -1,4 +1,5 @@
 import type { StopView } from "../../../app/contract/roundViews.ts";
+import { framed } from "../pdf/framed.ts";
 import { LEADING, type Paper, PdfSheet } from "../pdf/PdfSheet.ts";
 import type { SheetFacts } from "./sheetFacts.ts";
 import { ROW, sheetRow, tableHead } from "./sheetRow.ts";
@@ -86,18 +87,11 @@ function cautions(sheet: PdfSheet, text: SheetTexts): void {
   };
   sheet.space(6);
   sheet.need(120);
-  const top = sheet.y;
-  sheet.space(5);
-  put("H2", text.careTitle, 10.5, "bold");
-  const list = sheet.tag("L");
-  for (const line of text.care) put("LI", line, 9, "regular", list);
-  list.end();
-  sheet.space(4);
-  sheet.artifact(() => {
-    sheet.doc
-      .lineWidth(1.2)
-      .rect(sheet.left, top, sheet.width, sheet.y - top)
-      .stroke("#000000");
+  framed(sheet, () => {
+    put("H2", text.careTitle, 10.5, "bold");
+    const list = sheet.tag("L");
+    for (const line of text.care) put("LI", line, 9, "regular", list);
+    list.end();
   });
   sheet.space(10);
 }

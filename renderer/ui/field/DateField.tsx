@@ -46,7 +46,7 @@ export function DateField({
           </Button>
           <input
             ref={picker}
-            className="picker"
+            className="picker unseen"
             type="date"
             tabIndex={-1}
             aria-hidden="true"
