@@ -49,6 +49,7 @@ export class Camera {
       size === "docs"
         ? join(root, "docs", `${name}${theme === "dark" ? "-dark" : ""}.png`)
         : join(root, "renderer/screens/help/pictures", `${name}-${language}.png`);
+    await this.page.mouse.move(1, 1); // nothing stands under the pointer
     await this.page.screenshot({ path });
   }
 }
