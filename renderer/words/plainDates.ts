@@ -12,10 +12,13 @@ function formOf(locale: string): Intl.DateTimeFormat {
   return form;
 }
 
+/** Whether a field for a day holds one of the calendar. */
+export const isPlainDate = (text: string): boolean =>
+  /^\d{4}-\d\d-\d\d$/.test(text) && parseDate(text, "ymd") !== undefined;
+
 /** "2026-11-12" as it is typed in this locale: 12.11.2026, 12/11/2026, 11/12/2026. What is no plain date comes back as it is. */
 export function typedDate(plainDate: string, locale: string): string {
-  const ms = /^\d{4}-\d\d-\d\d$/.test(plainDate) ? Date.parse(`${plainDate}T00:00:00Z`) : Number.NaN;
-  return Number.isNaN(ms) ? plainDate : formOf(locale).format(ms);
+  return isPlainDate(plainDate) ? formOf(locale).format(Date.parse(`${plainDate}T00:00:00Z`)) : plainDate;
 }
 
 /**

@@ -12,6 +12,7 @@ import { SaveDialog } from "../../ui/SaveDialog.tsx";
 import { commonTexts } from "../../words/commonTexts.ts";
 import { errorWords } from "../../words/errorWords.ts";
 import { parseNumber } from "../../words/parseNumber.ts";
+import { isPlainDate } from "../../words/plainDates.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { localToday } from "./localToday.ts";
 import { spindleTexts } from "./texts.ts";
@@ -56,7 +57,7 @@ export function ServiceForm({
   const [refused, setRefused] = useState<string>();
 
   const newBaseline = anew ?? startsAnew.includes(kind);
-  const dateWrong = !/^\d{4}-\d\d-\d\d$/.test(at) || at > localToday();
+  const dateWrong = !isPlainDate(at) || at > localToday();
   const count = parseNumber(counter);
   const counterWrong = count === "unreadable" || (count !== undefined && (!Number.isInteger(count) || count < 0));
   const save = async () => {

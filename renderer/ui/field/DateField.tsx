@@ -1,6 +1,6 @@
 import { useRef, useState } from "react";
 import { commonTexts } from "../../words/commonTexts.ts";
-import { datePattern, readTypedDate, typedDate } from "../../words/plainDates.ts";
+import { datePattern, isPlainDate, readTypedDate, typedDate } from "../../words/plainDates.ts";
 import { useSpeech, useWords } from "../../words/SpeechContext.tsx";
 import { Button } from "../Button.tsx";
 import { Field, type FieldProps } from "./Field.tsx";
@@ -50,7 +50,7 @@ export function DateField({
             type="date"
             tabIndex={-1}
             aria-hidden="true"
-            value={/^\d{4}-\d\d-\d\d$/.test(value) ? value : ""}
+            value={isPlainDate(value) ? value : ""}
             onChange={(e) => {
               setTyping(undefined);
               onText(e.target.value);

@@ -65,6 +65,22 @@ describe("the works calendar in Setup", () => {
     expect(document.body.textContent).toContain("1 closure is kept.");
   });
 
+  it("takes no day that does not exist, and says so at its field", async () => {
+    await pageOnCore(core, "#/setup");
+    await until(() => screen.queryByRole("heading", { name: "Works calendar" }) !== null);
+    const section = screen.getByRole("heading", { name: "Works calendar" }).closest("section")!;
+    const listed = () => within(section).queryAllByRole("listitem").length;
+    const before = listed();
+    await fill("Closed from", "2027-02-31");
+    fireEvent.blur(within(section).getByLabelText("Closed from"));
+    await click("Add closed days");
+    expect(listed()).toBe(before);
+    expect(section.textContent).toMatch(/This is no day of the calendar/);
+    await fill("Closed from", "2027-02-28");
+    await click("Add closed days");
+    expect(listed()).toBe(before + 1);
+  });
+
   it("cannot be saved without a single working day", async () => {
     await pageOnCore(core, "#/setup");
     await until(() => screen.queryByRole("heading", { name: "Works calendar" }) !== null);

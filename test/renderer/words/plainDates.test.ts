@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { datePattern, readTypedDate, typedDate } from "../../../renderer/words/plainDates.ts";
+import { datePattern, isPlainDate, readTypedDate, typedDate } from "../../../renderer/words/plainDates.ts";
 
 /** The forms are the platform's own (Unicode CLDR through `Intl`). */
 const locales = ["de", "de-AT", "de-CH", "en-GB", "en-US", "en-IE", "sv-SE"];
@@ -38,7 +38,13 @@ describe("a date that is typed", () => {
     expect(typedDate("2026-11-02", "de")).toBe("02.11.2026");
     expect(typedDate("2026-11-02", "en-US")).toBe("11/02/2026");
     expect(typedDate("31.02.2026", "de")).toBe("31.02.2026");
+    expect(typedDate("2026-02-31", "de")).toBe("2026-02-31");
     expect(typedDate("", "de")).toBe("");
+  });
+
+  it("is a day only if the calendar has it, however it is written", () => {
+    const texts = ["2026-02-28", "2024-02-29", "2026-02-29", "2026-02-31", "28.02.2026", ""];
+    expect(texts.filter(isPlainDate)).toEqual(["2026-02-28", "2024-02-29"]);
   });
 
   it("has its pattern in the reader's letters", () => {

@@ -5,6 +5,7 @@ import { Button } from "../../../ui/Button.tsx";
 import { DateField } from "../../../ui/field/DateField.tsx";
 import { Tick } from "../../../ui/field/Tick.tsx";
 import { commonTexts } from "../../../words/commonTexts.ts";
+import { isPlainDate } from "../../../words/plainDates.ts";
 import { useSpeech, useWords } from "../../../words/SpeechContext.tsx";
 import { useReport } from "../../shell/useReport.ts";
 import { ClosedDays } from "./ClosedDays.tsx";
@@ -37,8 +38,9 @@ export function CalendarSection() {
     set({ ...calendar, weekdays: WEEK.filter((one) => (one === day ? on : calendar.weekdays.includes(one))) });
   const add = () => {
     const last = to === "" ? from : to;
-    setWrong(from === "" || last < from);
-    if (from === "" || last < from) return;
+    const isSpan = isPlainDate(from) && isPlainDate(last) && from <= last;
+    setWrong(!isSpan);
+    if (!isSpan) return;
     const closed = [...calendar.closed, { from, to: last }].sort((a, b) => (a.from < b.from ? -1 : 1));
     set({ ...calendar, closed });
     setFrom("");
