@@ -1,10 +1,10 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import type { JobView } from "../../../app/contract/programViews.ts";
 import type { ArchiveMade, ValidationMade } from "../../../app/contract/reportViews.ts";
 import type { MadeFile } from "../../../app/contract/roundViews.ts";
 import { type CoreInTemp, coreInTemp, fileTyped, smallWorks } from "../../support/coreInTemp.ts";
+import { jobEnded } from "../../support/jobEnded.ts";
 import { tempFolder } from "../../support/storeInTemp.ts";
 
 let core: CoreInTemp;
@@ -13,15 +13,7 @@ beforeEach(async () => {
 });
 afterEach(() => core.close());
 
-/** How a job ended. */
-async function ended({ jobId }: { jobId: string }, from = core): Promise<JobView> {
-  for (let i = 0; i < 400; i += 1) {
-    const job = (await from.call("state.snapshot")).jobs.find((one) => one.jobId === jobId);
-    if (job !== undefined && job.state !== "running") return job;
-    await new Promise((wake) => setTimeout(wake, 25));
-  }
-  throw new Error("the job did not end");
-}
+const ended = ({ jobId }: { jobId: string }, from = core) => jobEnded(from, jobId);
 
 describe("handing records over from a page", () => {
   it("exports, takes over in another program, and the other page hears of it", async () => {

@@ -5,6 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { ArchiveMade, PersonExported } from "../../../app/contract/reportViews.ts";
 import type { SupportMade } from "../../../app/contract/supportViews.ts";
 import { type CoreInTemp, coreInTemp, fileTyped, smallWorks } from "../../support/coreInTemp.ts";
+import { jobEnded } from "../../support/jobEnded.ts";
 
 let core: CoreInTemp;
 beforeEach(async () => {
@@ -13,18 +14,9 @@ beforeEach(async () => {
 afterEach(() => core.close());
 
 async function result<T>({ jobId }: { jobId: string }): Promise<T> {
-  for (let i = 0; i < 500; i += 1) {
-    const done = core.pushes.find(
-      (push) => push.event === "job.finished" && (push.data as { jobId: string }).jobId === jobId,
-    );
-    if (done !== undefined) {
-      const job = done.data as { state: string; message: string; result: T };
-      if (job.state !== "finished") throw new Error(job.message);
-      return job.result;
-    }
-    await new Promise((wait) => setTimeout(wait, 20));
-  }
-  return expect.fail("the job did not end");
+  const job = await jobEnded(core, jobId);
+  if (job.state !== "finished") throw new Error(job.message);
+  return job.result as T;
 }
 const onShift = async (operatorId: string) => {
   const { seriesId } = (await core.call("state.snapshot")).draft;

@@ -6,6 +6,7 @@ import { may, type Right, type Role, roles } from "../../../app/people/rights.ts
 import { allEntries } from "../../../main/store/ledger/readEntry.ts";
 import { openReader } from "../../../main/store/open.ts";
 import { type CoreInTemp, coreInTemp, fileTyped, smallWorks } from "../../support/coreInTemp.ts";
+import { jobEnded } from "../../support/jobEnded.ts";
 import { ManualClock } from "../../support/ManualClock.ts";
 
 let core: CoreInTemp;
@@ -411,13 +412,4 @@ describe("a name", () => {
   });
 });
 
-async function ended(where: CoreInTemp, jobId: string): Promise<unknown> {
-  for (let i = 0; i < 500; i += 1) {
-    const done = where.pushes.find(
-      (push) => push.event === "job.finished" && (push.data as { jobId: string }).jobId === jobId,
-    );
-    if (done !== undefined) return (done.data as { result: unknown }).result;
-    await new Promise((wait) => setTimeout(wait, 20));
-  }
-  return expect.fail("the job did not end");
-}
+const ended = async (where: CoreInTemp, jobId: string): Promise<unknown> => (await jobEnded(where, jobId)).result;
