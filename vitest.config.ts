@@ -6,7 +6,7 @@ export default defineConfig({
   test: {
     // Many tests wait for a gauge, a browser or a disk: one worker more than cores keeps the machine busy meanwhile.
     maxWorkers: availableParallelism() + 1,
-    testTimeout: 60_000,
+    testTimeout: 20_000,
     hookTimeout: 30_000,
     projects: [
       {
@@ -16,7 +16,7 @@ export default defineConfig({
           setupFiles: ["test/support/propertySeed.ts"],
           include: ["test/**/*.test.ts"],
           exclude: ["test/renderer/**", "test/bench/**", "test/soak/**"],
-          testTimeout: 60_000,
+          testTimeout: 20_000,
           hookTimeout: 60_000,
         },
       },
@@ -26,7 +26,7 @@ export default defineConfig({
           environment: "jsdom",
           setupFiles: ["test/support/propertySeed.ts"],
           include: ["test/renderer/**/*.test.{ts,tsx}"],
-          testTimeout: 60_000,
+          testTimeout: 20_000,
         },
       },
     ],

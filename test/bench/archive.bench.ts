@@ -8,8 +8,9 @@ import type { BenchRow } from "./BenchRow.ts";
 import { checkToFile, fileSpindles } from "./store/checksToFile.ts";
 
 const CHECKS = 100_000;
+const SMALL = 5_000;
 /** Large enough for the collector to have found its pace: from here on memory must not grow with the records. */
-const SMALL = 20_000;
+const MIDDLE = 20_000;
 const WITH_READINGS = 10_000;
 
 /** Export and import of 100,000 checks, each in a process of its own so that its memory can be seen. */
@@ -18,9 +19,11 @@ export async function archiveBench(): Promise<BenchRow[]> {
   try {
     const at = (name: string) => join(folder, name);
     fill(at("small.sqlite"), SMALL, false);
+    fill(at("middle.sqlite"), MIDDLE, false);
     fill(at("big.sqlite"), CHECKS, false);
     fill(at("waved.sqlite"), WITH_READINGS, true);
     const smallOut = await run("export", at("small.sqlite"), at("small.zip"));
+    const middleOut = await run("export", at("middle.sqlite"), at("middle.zip"));
     const out = await run("export", at("big.sqlite"), at("big.zip"));
     const smallIn = await run("import", at("small-again.sqlite"), at("small.zip"));
     const into = await run("import", at("again.sqlite"), at("big.zip"));
@@ -29,13 +32,14 @@ export async function archiveBench(): Promise<BenchRow[]> {
     const size = `archive of ${(statSync(at("big.zip")).size / 1e6).toFixed(0)} MB`;
     return [
       seconds("export of 100,000 checks", out.tookS, `${size}; ${processor(out)}`),
-      memory("export: memory with 100,000 checks above that with 20,000", out, smallOut),
+      memory("export: memory with 100,000 checks above that with 5,000", out, smallOut),
+      memory("export: memory with 100,000 checks above that with 20,000", out, middleOut),
       seconds(
         "import of 100,000 checks",
         into.tookS,
         `every entry checked, all in one transaction; ${processor(into)}`,
       ),
-      memory("import: memory with 100,000 checks above that with 20,000", into, smallIn),
+      memory("import: memory with 100,000 checks above that with 5,000", into, smallIn),
       seconds(
         "export of 100,000 checks with 400,000 cycles of 700 readings",
         waved.tookS * (CHECKS / WITH_READINGS),
